@@ -1,0 +1,6 @@
+/**
+ * Byte transports, line protocol, command safety and the practice board.
+ *
+ * <p>May import: nothing of ours.
+ */
+package dev.gantrywright.link;
