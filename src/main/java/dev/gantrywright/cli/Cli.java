@@ -1,0 +1,85 @@
+package dev.gantrywright.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command line: parses, calls a verb, turns every problem into one line and an exit status. */
+@Command(
+    name = "gantrywright",
+    mixinStandardHelpOptions = true,
+    versionProvider = ProgramVersion.class,
+    description =
+        "Brings a 3D printer's controller board from bare hardware to proven firmware settings."
+            + " Without a verb it opens the workbench.",
+    footer = {
+      "",
+      "Exit status: 0 fine, 1 findings of level error or a comparison that failed,",
+      "2 bad usage or unreadable input, 3 device or I/O failure."
+    })
+public final class Cli implements Runnable {
+  @Spec private CommandSpec spec;
+
+  /**
+   * Runs one command line.
+   *
+   * @return the exit status
+   */
+  public static int run(PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = commandLine();
+    line.setOut(out);
+    line.setErr(err);
+    int status = line.execute(args);
+    out.flush();
+    err.flush();
+    return status;
+  }
+
+  /** The parser with every verb, also the source of the generated verb pages. */
+  public static CommandLine commandLine() {
+    CommandLine line = new CommandLine(new Cli());
+    Verbs.all().forEach(line::addSubcommand);
+    line.setExecutionExceptionHandler((problem, at, parsed) -> report(problem, at));
+    line.setParameterExceptionHandler((problem, args) -> report(problem));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setUsageHelpAutoWidth(true);
+    return line;
+  }
+
+  private static int report(ParameterException problem) {
+    CommandLine at = problem.getCommandLine();
+    String verb = at.getCommandSpec().qualifiedName();
+    at.getErr().println(oneLine(problem.getMessage()) + "; see '" + verb + " --help'");
+    return ExitStatus.USAGE;
+  }
+
+  private static int report(Exception problem, CommandLine at) {
+    at.getOut().flush();
+    if (problem instanceof UsageProblem) {
+      at.getErr().println(oneLine(problem.getMessage()));
+      return ExitStatus.USAGE;
+    }
+    if (problem instanceof DeviceProblem) {
+      at.getErr().println(oneLine(problem.getMessage()));
+      return ExitStatus.DEVICE;
+    }
+    at.getErr()
+        .println(
+            "this is a fault in the program, not in your input: "
+                + oneLine(String.valueOf(problem))
+                + "; please report it with the command that you gave");
+    return ExitStatus.DEVICE;
+  }
+
+  private static String oneLine(String text) {
+    return text == null ? "no reason given" : text.strip().replaceAll("\\s*\\R\\s*", " ");
+  }
+
+  @Override
+  public void run() {
+    spec.commandLine().usage(spec.commandLine().getOut());
+  }
+}

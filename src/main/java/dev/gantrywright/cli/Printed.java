@@ -1,0 +1,27 @@
+package dev.gantrywright.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine.Model.CommandSpec;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What a verb prints: text lines, or one JSON document. */
+final class Printed {
+  private static final JsonMapper JSON =
+      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+  private Printed() {}
+
+  static PrintWriter out(CommandSpec spec) {
+    return spec.commandLine().getOut();
+  }
+
+  static PrintWriter err(CommandSpec spec) {
+    return spec.commandLine().getErr();
+  }
+
+  /** Prints the value (records, maps, lists) as one JSON document. */
+  static void json(CommandSpec spec, Object value) {
+    out(spec).println(JSON.writeValueAsString(value));
+  }
+}

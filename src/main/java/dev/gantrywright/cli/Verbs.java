@@ -1,0 +1,12 @@
+package dev.gantrywright.cli;
+
+import java.util.List;
+
+/** The verbs of the command line, in the order in which help lists them. */
+final class Verbs {
+  private Verbs() {}
+
+  static List<Object> all() {
+    return List.of();
+  }
+}
