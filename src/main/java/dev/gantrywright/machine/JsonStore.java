@@ -1,0 +1,130 @@
+package dev.gantrywright.machine;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamReadException;
+import tools.jackson.databind.DatabindException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.exc.InvalidFormatException;
+import tools.jackson.databind.exc.MismatchedInputException;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Reads the two kinds of JSON file; every problem names file, line, column and key. */
+final class JsonStore {
+  /** A description is a few kilobytes; what is larger is no description. */
+  static final long LARGEST_BYTES = 4L << 20;
+
+  private JsonStore() {}
+
+  static byte[] bytes(Path file) throws ProfileProblem {
+    String name = file.toString();
+    try {
+      if (Files.isDirectory(file)) {
+        throw whole(name, "is a folder; give the file in it");
+      }
+      if (Files.size(file) > LARGEST_BYTES) {
+        throw whole(name, "is larger than 4 MiB, so it is no printer or board description");
+      }
+      return Files.readAllBytes(file);
+    } catch (NoSuchFileException e) {
+      throw whole(name, "no such file");
+    } catch (AccessDeniedException e) {
+      throw whole(name, "may not be read; check its permissions");
+    } catch (IOException e) {
+      throw whole(name, "cannot be read: " + e.getMessage());
+    }
+  }
+
+  static ProfileProblem whole(String file, String text) {
+    return new ProfileProblem(file, 0, 0, "", text);
+  }
+
+  /** The text as an object, brought to the current format. */
+  static ObjectNode tree(String file, byte[] bytes) throws ProfileProblem {
+    JsonNode root;
+    try {
+      root = ProfileFormat.MAPPER.readTree(bytes);
+    } catch (JacksonException e) {
+      throw problem(file, e);
+    }
+    if (!(root instanceof ObjectNode object)) {
+      throw new ProfileProblem(file, 1, 1, "", "holds no JSON object; a description starts with {");
+    }
+    try {
+      return Migrations.SHIPPED.toCurrent(object);
+    } catch (Migrations.UnknownFormat e) {
+      Located.Place place = Located.of(bytes).at("format");
+      throw new ProfileProblem(file, place.line(), place.column(), "format", e.getMessage());
+    }
+  }
+
+  static <T> T bind(String file, byte[] bytes, ObjectNode tree, Class<T> type)
+      throws ProfileProblem {
+    try {
+      return ProfileFormat.MAPPER.treeToValue(tree, type);
+    } catch (DatabindException e) {
+      String key = key(e);
+      Located.Place place = Located.of(bytes).at(key);
+      throw new ProfileProblem(file, place.line(), place.column(), key, wrongValue(e, key));
+    } catch (JacksonException e) {
+      throw problem(file, e);
+    }
+  }
+
+  private static String key(JacksonException e) {
+    return e.getPath().stream()
+        .map(r -> r.getPropertyName() != null ? r.getPropertyName() : "" + r.getIndex())
+        .collect(Collectors.joining("."));
+  }
+
+  private static String wrongValue(DatabindException e, String key) {
+    String wanted =
+        Fields.at(key).map(JsonStore::wanted).orElseGet(() -> "another kind of value is needed");
+    if (e instanceof InvalidFormatException wrong) {
+      return "found " + shown(wrong.getValue()) + "; " + wanted;
+    }
+    if (e instanceof MismatchedInputException) {
+      return "found another kind of value; " + wanted;
+    }
+    return firstLine(e.getOriginalMessage());
+  }
+
+  /** What a field takes, in words. */
+  static String wanted(Field field) {
+    return switch (field.type()) {
+      case NUMBER -> "give a number" + in(field);
+      case INTEGER -> "give a whole number" + in(field);
+      case FLAG -> "give true or false";
+      case TEXT -> "give a text in quotes";
+      case CHOICE -> "give one of " + String.join(", ", field.choices());
+      case LIST -> "give a list of texts, [\"…\", \"…\"]";
+      case MAP -> "give an object of texts, {\"…\": \"…\"}";
+    };
+  }
+
+  private static String in(Field field) {
+    return field.unit() == null ? "" : " in " + field.unit();
+  }
+
+  private static String shown(Object value) {
+    return value instanceof String ? "\"" + value + "\"" : String.valueOf(value);
+  }
+
+  private static ProfileProblem problem(String file, JacksonException e) {
+    TokenStreamLocation at = e.getLocation();
+    int line = at == null ? 1 : Math.max(at.getLineNr(), 1);
+    int column = at == null ? 1 : Math.max(at.getColumnNr(), 1);
+    String kind = e instanceof StreamReadException ? "is no sound JSON here: " : "";
+    return new ProfileProblem(file, line, column, "", kind + firstLine(e.getOriginalMessage()));
+  }
+
+  private static String firstLine(String text) {
+    return text == null ? "unreadable" : text.lines().findFirst().orElse("unreadable");
+  }
+}
