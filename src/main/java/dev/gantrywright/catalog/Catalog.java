@@ -1,0 +1,87 @@
+package dev.gantrywright.catalog;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The facts about parts that the program ships with. Immutable; every row says where it stands.
+ *
+ * @param mcus microcontrollers
+ * @param drivers stepper driver ICs
+ * @param belts synchronous belts
+ * @param screws screw threads
+ * @param frames motor mounting frames
+ */
+public record Catalog(
+    List<Mcu> mcus,
+    List<DriverIc> drivers,
+    List<Belt> belts,
+    List<Screw> screws,
+    List<MotorFrame> frames) {
+
+  /**
+   * Reads the data files that lie beside this class.
+   *
+   * @throws IllegalStateException if a row lacks something, naming file, row and key
+   */
+  public static Catalog shipped() {
+    Map<String, McuFamily> families = new LinkedHashMap<>();
+    for (Row row : Row.all("mcu-families.json", "families")) {
+      McuFamily family = McuFamily.of(row);
+      families.put(family.id(), family);
+    }
+    return new Catalog(
+        Stream.of("mcus-avr.json", "mcus-lpc17.json", "mcus-stm32.json", "mcus-other.json")
+            .flatMap(file -> Row.all(file, "mcus").stream())
+            .map(row -> Mcu.of(row, familyOf(row, families)))
+            .toList(),
+        Row.all("driver-ics.json", "drivers").stream().map(DriverIc::of).toList(),
+        Row.all("belts.json", "belts").stream().map(Belt::of).toList(),
+        Row.all("screws.json", "screws").stream().map(Screw::of).toList(),
+        Row.all("motor-frames.json", "frames").stream().map(MotorFrame::of).toList());
+  }
+
+  private static McuFamily familyOf(Row row, Map<String, McuFamily> families) {
+    McuFamily family = families.get(row.text("family"));
+    if (family == null) {
+      throw new IllegalStateException(row.place() + ": no family " + row.text("family"));
+    }
+    return family;
+  }
+
+  /** The part by its number, in any case, with or without package and temperature letters. */
+  public Optional<Mcu> mcu(String part) {
+    return PartNumbers.find(mcus, part);
+  }
+
+  /** The driver IC by its name, in any case, with or without package letters (TMC2209-LA). */
+  public Optional<DriverIc> driver(String ic) {
+    String wanted = ic.strip().toUpperCase(Locale.ROOT);
+    return drivers.stream()
+        .filter(row -> named(wanted, row.ic().toUpperCase(Locale.ROOT)))
+        .findFirst();
+  }
+
+  private static boolean named(String wanted, String ic) {
+    return wanted.startsWith(ic) && wanted.substring(ic.length()).matches("[-_ A-Z]*");
+  }
+
+  /** The belt by its designation, in any case. */
+  public Optional<Belt> belt(String designation) {
+    return belts.stream()
+        .filter(row -> row.designation().equalsIgnoreCase(designation.strip()))
+        .findFirst();
+  }
+
+  /** The screw thread by its designation, in any case; both x and × are taken. */
+  public Optional<Screw> screw(String designation) {
+    String wanted = designation.strip().replace('×', 'x').replace(" ", "");
+    return screws.stream()
+        .filter(row -> row.designation().replace(" ", "").equalsIgnoreCase(wanted))
+        .findFirst();
+  }
+}
