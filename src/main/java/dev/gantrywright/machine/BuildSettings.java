@@ -16,6 +16,7 @@ import tools.jackson.databind.JsonNode;
  * @param environment additions to its environment
  * @param artefact pattern of the image that it leaves, relative to the folder
  * @param clean the command that clears what a build leaves
+ * @param image what the last build left
  */
 public record BuildSettings(
     String folder,
@@ -24,13 +25,16 @@ public record BuildSettings(
     Map<String, String> environment,
     String artefact,
     List<String> clean,
+    BuiltImage image,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
-  static final BuildSettings NONE = new BuildSettings(null, null, null, null, null, null, null);
+  static final BuildSettings NONE =
+      new BuildSettings(null, null, null, null, null, null, null, null);
 
   public BuildSettings {
     command = Kept.list(command);
     environment = Kept.map(environment);
     clean = Kept.list(clean);
+    image = image == null ? BuiltImage.NONE : image;
     more = Kept.map(more);
   }
 }

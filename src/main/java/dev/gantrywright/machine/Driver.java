@@ -14,6 +14,7 @@ import tools.jackson.databind.JsonNode;
  * @param senseOhms sense resistor, Ω
  * @param vref reference voltage measured at the driver, V
  * @param address its address on a shared UART
+ * @param socket the board's name of the driver socket; null where it bears the axis's own name
  */
 public record Driver(
     String ic,
@@ -22,8 +23,9 @@ public record Driver(
     Double senseOhms,
     Double vref,
     Integer address,
+    String socket,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
-  static final Driver NONE = new Driver(null, null, null, null, null, null, null);
+  static final Driver NONE = new Driver(null, null, null, null, null, null, null, null);
 
   public Driver {
     more = Kept.map(more);

@@ -17,6 +17,9 @@ import tools.jackson.databind.JsonNode;
  *     plain input that reads high as triggered, a contact that pulls the pin low when pressed needs
  *     true
  * @param pullUp whether the firmware switches on the microcontroller's own pull-up
+ * @param probe whether it feels the bed itself rather than the end of an axis
+ * @param probeOffset height of the nozzle above the bed when it triggers, mm
+ * @param interrupt whether the firmware watches it by a pin interrupt
  */
 public record Endstop(
     Boolean fitted,
@@ -27,8 +30,12 @@ public record Endstop(
     String pin,
     Boolean inverted,
     Boolean pullUp,
+    Boolean probe,
+    Double probeOffset,
+    Boolean interrupt,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
-  static final Endstop NONE = new Endstop(null, null, null, null, null, null, null, null, null);
+  static final Endstop NONE =
+      new Endstop(null, null, null, null, null, null, null, null, null, null, null, null);
 
   public Endstop {
     more = Kept.map(more);

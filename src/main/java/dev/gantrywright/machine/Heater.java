@@ -15,6 +15,15 @@ import tools.jackson.databind.JsonNode;
  * @param watts power at {@code volts}, W
  * @param volts rated voltage, V
  * @param protection whether runaway protection is on
+ * @param output the board's name of the output that switches it
+ * @param input the board's name of the input that reads its sensor
+ * @param rated highest temperature that its maker allows, °C
+ * @param wire cross-section of its wires, mm²
+ * @param wireLength length of the cable, one way, m
+ * @param earthed whether its metal is bonded to protective earth
+ * @param relayAmps rating of the relay between output and heater, A; null where the output switches
+ *     it itself
+ * @param cutoff temperature of the fitted thermal cut-off, °C; null where none is fitted
  */
 public record Heater(
     String sensor,
@@ -24,6 +33,15 @@ public record Heater(
     Double watts,
     Double volts,
     Boolean protection,
+    String output,
+    String input,
+    Double rated,
+    HeaterControl control,
+    Double wire,
+    Double wireLength,
+    Boolean earthed,
+    Double relayAmps,
+    Double cutoff,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
   public Heater {
     more = Kept.map(more);

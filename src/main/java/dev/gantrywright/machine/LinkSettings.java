@@ -18,6 +18,7 @@ import tools.jackson.databind.JsonNode;
  * @param openWords reply words that mean not touched
  * @param endstopNames reported name to axis end
  * @param usb identity of the USB port last used, {@code vendor:product:serial}
+ * @param baud rate that the console opens the port with, bit/s; null for the firmware's
  */
 public record LinkSettings(
     String endstopQuery,
@@ -28,9 +29,10 @@ public record LinkSettings(
     List<String> openWords,
     Map<String, String> endstopNames,
     String usb,
+    Integer baud,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
   static final LinkSettings NONE =
-      new LinkSettings(null, null, null, null, null, null, null, null, null);
+      new LinkSettings(null, null, null, null, null, null, null, null, null, null);
 
   public LinkSettings {
     triggeredWords = Kept.list(triggeredWords);

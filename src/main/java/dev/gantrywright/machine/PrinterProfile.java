@@ -32,6 +32,7 @@ public record PrinterProfile(
     BuildSettings build,
     LinkSettings link,
     Map<String, Waiver> waivers,
+    Printing printing,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
   public PrinterProfile {
     board = board == null ? BoardChoice.NONE : board;
@@ -43,6 +44,7 @@ public record PrinterProfile(
     build = build == null ? BuildSettings.NONE : build;
     link = link == null ? LinkSettings.NONE : link;
     waivers = Kept.map(waivers);
+    printing = printing == null ? Printing.NONE : printing;
     more = Kept.map(more);
   }
 }
