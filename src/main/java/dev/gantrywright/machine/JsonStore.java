@@ -11,7 +11,6 @@ import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.exc.InvalidFormatException;
 import tools.jackson.databind.exc.MismatchedInputException;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -71,7 +70,7 @@ final class JsonStore {
     } catch (DatabindException e) {
       String key = key(e);
       Located.Place place = Located.of(bytes).at(key);
-      throw new ProfileProblem(file, place.line(), place.column(), key, wrongValue(e, key));
+      throw new ProfileProblem(file, place.line(), place.column(), key, wrongValue(e, key, tree));
     } catch (JacksonException e) {
       throw problem(file, e);
     }
@@ -83,16 +82,21 @@ final class JsonStore {
         .collect(Collectors.joining("."));
   }
 
-  private static String wrongValue(DatabindException e, String key) {
+  private static String wrongValue(DatabindException e, String key, ObjectNode tree) {
+    if (!(e instanceof MismatchedInputException)) {
+      return firstLine(e.getOriginalMessage());
+    }
+    String found = ProfileValues.get(tree, key).map(JsonStore::shown).orElse("no value");
     String wanted =
-        Fields.at(key).map(JsonStore::wanted).orElseGet(() -> "another kind of value is needed");
-    if (e instanceof InvalidFormatException wrong) {
-      return "found " + shown(wrong.getValue()) + "; " + wanted;
+        Fields.at(key).map(JsonStore::wanted).orElse("another kind of value is needed here");
+    return "found " + found + "; " + wanted;
+  }
+
+  private static String shown(JsonNode value) {
+    if (value.isContainer()) {
+      return value.isArray() ? "a list" : "an object";
     }
-    if (e instanceof MismatchedInputException) {
-      return "found another kind of value; " + wanted;
-    }
-    return firstLine(e.getOriginalMessage());
+    return value.toString();
   }
 
   /** What a field takes, in words. */
@@ -110,10 +114,6 @@ final class JsonStore {
 
   private static String in(Field field) {
     return field.unit() == null ? "" : " in " + field.unit();
-  }
-
-  private static String shown(Object value) {
-    return value instanceof String ? "\"" + value + "\"" : String.valueOf(value);
   }
 
   private static ProfileProblem problem(String file, JacksonException e) {
