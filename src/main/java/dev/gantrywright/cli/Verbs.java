@@ -7,6 +7,6 @@ final class Verbs {
   private Verbs() {}
 
   static List<Object> all() {
-    return List.of();
+    return List.of(new ComputeVerb());
   }
 }
