@@ -1,0 +1,148 @@
+package dev.gantrywright.image;
+
+import dev.gantrywright.image.BrokenImage.Reason;
+import java.util.OptionalLong;
+
+/**
+ * Reads Intel HEX.
+ *
+ * <p>Source: Intel, Hexadecimal Object File Format Specification, Revision A, 6 January 1988.
+ */
+final class IntelHexReader {
+  private static final String AGAIN = "Build or copy the file again.";
+
+  private final ContentsBuilder memory = new ContentsBuilder();
+  private OptionalLong entry = OptionalLong.empty();
+  private long base;
+  private boolean segmented;
+  private boolean ended;
+
+  static Image read(byte[] file) throws BrokenImage {
+    return new IntelHexReader().readAll(file);
+  }
+
+  private Image readAll(byte[] file) throws BrokenImage {
+    TextRecords lines = new TextRecords(file);
+    while (lines.next()) {
+      if (ended) {
+        throw new BrokenImage(
+            Reason.AFTER_END, lines.where(), "stands after the end-of-file record", AGAIN);
+      }
+      lines.expect(':', "Intel HEX");
+      record(lines.octets(1), lines.where());
+    }
+    if (!ended) {
+      throw new BrokenImage(
+          Reason.NO_END,
+          lines.where(),
+          "is the last one, and no end-of-file record follows: the file is cut off",
+          AGAIN);
+    }
+    return Image.of(ImageFormat.INTEL_HEX, memory.build(), entry, ImageDetails.none(), file);
+  }
+
+  private void record(byte[] r, String where) throws BrokenImage {
+    if (r.length < 5 || r.length != (r[0] & 0xFF) + 5) {
+      throw new BrokenImage(
+          Reason.BAD_LENGTH,
+          where,
+          "holds "
+              + r.length
+              + " bytes where its length byte asks for "
+              + (r.length == 0 ? "at least 5" : (r[0] & 0xFF) + 5),
+          AGAIN);
+    }
+    int check = checksum(r, r.length - 1);
+    if (check != (r[r.length - 1] & 0xFF)) {
+      throw new BrokenImage(
+          Reason.BAD_CHECKSUM,
+          where,
+          "has check byte "
+              + Hex.octet(r[r.length - 1])
+              + " where its bytes give "
+              + Hex.octet(check),
+          AGAIN);
+    }
+    int offset = (r[1] & 0xFF) << 8 | (r[2] & 0xFF);
+    int type = r[3] & 0xFF;
+    switch (type) {
+      case 0 -> data(offset, r, where);
+      case 1 -> {
+        wants(r, 0, where);
+        ended = true;
+      }
+      case 2 -> {
+        wants(r, 2, where);
+        base = big(r, 2) << 4;
+        segmented = true;
+      }
+      case 3 -> {
+        wants(r, 4, where);
+        long codeSegmentAndPointer = big(r, 4);
+        entry =
+            OptionalLong.of(
+                ((codeSegmentAndPointer >>> 16) << 4) + (codeSegmentAndPointer & 0xFFFF));
+      }
+      case 4 -> {
+        wants(r, 2, where);
+        base = big(r, 2) << 16;
+        segmented = false;
+      }
+      case 5 -> {
+        wants(r, 4, where);
+        entry = OptionalLong.of(big(r, 4));
+      }
+      default ->
+          throw new BrokenImage(
+              Reason.UNKNOWN_RECORD,
+              where,
+              "is of type " + type + ", which Intel HEX lacks",
+              AGAIN);
+    }
+  }
+
+  private void data(int offset, byte[] r, String where) throws BrokenImage {
+    int count = r.length - 5;
+    byte[] bytes = new byte[count];
+    System.arraycopy(r, 4, bytes, 0, count);
+    // A segment is 64 KiB and wraps inside itself; a linear block runs on, but not past 4 GiB.
+    int room = segmented ? 0x10000 - offset : count;
+    if (segmented && count > room) {
+      byte[] head = java.util.Arrays.copyOf(bytes, room);
+      memory.put(base + offset, head, where);
+      memory.put(base, java.util.Arrays.copyOfRange(bytes, room, count), where);
+      return;
+    }
+    if (base + offset + count > 0x1_0000_0000L) {
+      throw new BrokenImage(Reason.ADDRESS_RANGE, where, "runs past 32-bit addresses", AGAIN);
+    }
+    memory.put(base + offset, bytes, where);
+  }
+
+  private static void wants(byte[] r, int count, String where) throws BrokenImage {
+    if (r.length - 5 != count) {
+      throw new BrokenImage(
+          Reason.BAD_LENGTH,
+          where,
+          "of type " + r[3] + " carries " + (r.length - 5) + " bytes where its type has " + count,
+          AGAIN);
+    }
+  }
+
+  private static long big(byte[] r, int count) {
+    long value = 0;
+    for (int i = 0; i < count; i++) {
+      value = value << 8 | (r[4 + i] & 0xFF);
+    }
+    return value;
+  }
+
+  /** Two's complement of the sum of the first {@code count} bytes, 0 to 255. */
+  static int checksum(byte[] record, int count) {
+    int sum = 0;
+    for (int i = 0; i < count; i++) {
+      sum += record[i];
+    }
+    return -sum & 0xFF;
+  }
+}
