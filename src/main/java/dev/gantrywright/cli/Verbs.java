@@ -7,6 +7,10 @@ final class Verbs {
   private Verbs() {}
 
   static List<Object> all() {
-    return List.of(new ComputeVerb());
+    return List.of(
+        new ComputeVerb(),
+        new PortsVerb(),
+        new WatchVerb(),
+        new ProveVerb());
   }
 }

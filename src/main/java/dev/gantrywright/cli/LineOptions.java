@@ -1,0 +1,63 @@
+package dev.gantrywright.cli;
+
+import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.link.LinkException;
+import dev.gantrywright.link.practice.Fault;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The printer and the line to it, as several verbs take them. */
+final class LineOptions {
+  @Parameters(index = "0", paramLabel = "PROFILE", description = "The printer profile.")
+  Path profile;
+
+  @Option(
+      names = "--port",
+      paramLabel = "P",
+      defaultValue = "practice:",
+      description =
+          "Port name, practice:, tcp://host:port or rfc2217://host:port (default"
+              + " ${DEFAULT-VALUE}).")
+  String port;
+
+  @Option(
+      names = "--baud",
+      paramLabel = "N",
+      description = "Baud rate instead of the profile's; 'auto' tries the usual ones.")
+  String baud;
+
+  @Option(
+      names = "--fault",
+      paramLabel = "FAULT",
+      split = ",",
+      description =
+          "A fault of the practice board, such as stuck:xMin:free, swapped:xMin:yMin,"
+              + " bounce:xMin:8, stored:x.stepsPerMm:82.")
+  List<String> faults = new ArrayList<>();
+
+  @Option(
+      names = "--touched",
+      paramLabel = "END",
+      split = ",",
+      description = "Axis ends that the parked machine touches.")
+  List<String> touched = new ArrayList<>();
+
+  PortAddress address() {
+    try {
+      return PortAddress.parse(port);
+    } catch (LinkException e) {
+      throw new UsageProblem(e.getMessage(), e);
+    }
+  }
+
+  List<Fault> parsedFaults() {
+    try {
+      return faults.stream().map(Fault::parse).toList();
+    } catch (IllegalArgumentException e) {
+      throw new UsageProblem(e.getMessage(), e);
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package dev.gantrywright.cli;
+
+import dev.gantrywright.link.ByteLog;
+import dev.gantrywright.link.CommandTable;
+import dev.gantrywright.link.Connector;
+import dev.gantrywright.link.Connectors;
+import dev.gantrywright.link.Dialect;
+import dev.gantrywright.link.LineSession;
+import dev.gantrywright.link.LinkException;
+import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.link.SerialSettings;
+import dev.gantrywright.link.SessionTiming;
+import dev.gantrywright.link.practice.PracticeBoard;
+import dev.gantrywright.link.practice.PracticeSetup;
+import dev.gantrywright.link.practice.Press;
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.machine.ProfileProblem;
+import dev.gantrywright.machine.ProfileStore;
+import dev.gantrywright.machine.Serial;
+import dev.gantrywright.prove.PracticeMachine;
+import dev.gantrywright.prove.ProfileDialect;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+
+/** A profile with an open session, for one verb; closed when the verb ends, or is interrupted. */
+final class MachineLine implements AutoCloseable {
+  private static final int USUAL_BAUD = 115_200;
+  private static final int RING_BYTES = 1 << 20;
+
+  /** Boards that restart when the port is opened take some seconds (common practice). */
+  private static final Duration START_PATIENCE = Duration.ofSeconds(12);
+
+  private final PrinterProfile profile;
+  private final LineSession session;
+  private final Thread onExit;
+
+  private MachineLine(PrinterProfile profile, LineSession session) {
+    this.profile = profile;
+    this.session = session;
+    this.onExit = new Thread(session::close, "give the port up");
+    Runtime.getRuntime().addShutdownHook(onExit);
+  }
+
+  /**
+   * Reads the profile, opens the line and waits until the board answers.
+   *
+   * @param built what the practice board's firmware was built with, where that is not the profile
+   * @param presses touches that the practice hand makes
+   */
+  static MachineLine open(LineOptions options, Map<String, String> built, List<Press> presses) {
+    PrinterProfile profile = profile(options);
+    PortAddress address = options.address();
+    try {
+      Dialect dialect = ProfileDialect.of(profile.link());
+      PracticeSetup setup =
+          PracticeMachine.of(profile, built)
+              .withFaults(options.parsedFaults())
+              .withTouched(options.touched)
+              .withPresses(presses);
+      PracticeBoard board = new PracticeBoard(setup, 1, System.nanoTime());
+      Connector connector = Connectors.of(address, board, System::nanoTime);
+      LineSession session =
+          LineSession.open(
+              new LineSession.Parts(
+                  address.toString(),
+                  connector,
+                  settings(profile.serial(), options.baud),
+                  dialect,
+                  CommandTable.standard(),
+                  SessionTiming.standard(),
+                  ByteLog.inMemory(RING_BYTES, System.nanoTime()),
+                  System::nanoTime,
+                  Thread::new));
+      MachineLine line = new MachineLine(profile, session);
+      line.awaitUp();
+      return line;
+    } catch (IllegalArgumentException e) {
+      throw new UsageProblem(options.profile + ": " + e.getMessage(), e);
+    } catch (LinkException e) {
+      throw new DeviceProblem(e.getMessage(), e);
+    }
+  }
+
+  static PrinterProfile profile(LineOptions options) {
+    try {
+      return ProfileStore.read(options.profile);
+    } catch (ProfileProblem e) {
+      throw new UsageProblem(e.getMessage(), e);
+    }
+  }
+
+  static SerialSettings settings(Serial serial, String baud) {
+    int rate = serial.baud() == null ? USUAL_BAUD : serial.baud();
+    if (baud != null) {
+      try {
+        rate = Integer.parseInt(baud);
+      } catch (NumberFormatException e) {
+        throw new IllegalArgumentException("--baud is '" + baud + "'; a whole number is wanted", e);
+      }
+    }
+    SerialSettings.Parity parity =
+        serial.parity() == null
+            ? SerialSettings.Parity.NONE
+            : SerialSettings.Parity.valueOf(serial.parity().name());
+    return new SerialSettings(rate, serial.dataBits() == null ? 8 : serial.dataBits(), parity, 1);
+  }
+
+  private void awaitUp() throws LinkException {
+    try {
+      session.awaitUp(START_PATIENCE);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      close();
+      throw new DeviceProblem("interrupted while waiting for the board", e);
+    } catch (LinkException e) {
+      close();
+      throw e;
+    }
+  }
+
+  PrinterProfile profile() {
+    return profile;
+  }
+
+  LineSession session() {
+    return session;
+  }
+
+  @Override
+  public void close() {
+    session.close();
+    try {
+      Runtime.getRuntime().removeShutdownHook(onExit);
+    } catch (IllegalStateException e) {
+      // The program is going down and the hook is at work: nothing is left to take off.
+      return;
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package dev.gantrywright.cli;
+
+import dev.gantrywright.link.LinkException;
+import dev.gantrywright.prove.Check;
+import dev.gantrywright.prove.Proof;
+import dev.gantrywright.prove.ProofReport;
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Proves a machine: endstops at rest, stored settings and identity against the profile. */
+@Command(
+    name = "prove",
+    mixinStandardHelpOptions = true,
+    description =
+        "Asks the machine for its endstops at rest, its stored settings and what firmware it runs,"
+            + " and compares all of it with the profile. Sends only commands that read.",
+    footer = {"", "Exit status 0: everything agrees; 1: something differs; 3: no answer."})
+final class ProveVerb implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private LineOptions line;
+  @Mixin private TextOrJson format;
+
+  @Option(
+      names = "--expect",
+      paramLabel = "WHAT=TEXT",
+      description = "A text that the identity reply must hold, such as version=2.3.")
+  private Map<String, String> expect = new LinkedHashMap<>();
+
+  @Option(
+      names = "--built",
+      paramLabel = "PATH=VALUE",
+      description =
+          "What the practice board's firmware was built with, where it differs from the profile,"
+              + " such as endstops.xMin.inverted=true.")
+  private Map<String, String> built = new LinkedHashMap<>();
+
+  @Override
+  public Integer call() {
+    try (MachineLine machine = MachineLine.open(line, built, List.of())) {
+      ProofReport report =
+          Proof.of(machine.profile(), machine.session(), Set.copyOf(line.touched), expect);
+      if (format.json()) {
+        Printed.json(spec, ProofJson.of(report));
+      } else {
+        print(report);
+      }
+      return report.passed() ? ExitStatus.FINE : ExitStatus.FINDINGS;
+    } catch (LinkException e) {
+      throw new DeviceProblem(e.getMessage(), e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new DeviceProblem("interrupted", e);
+    }
+  }
+
+  private void print(ProofReport report) {
+    PrintWriter out = Printed.out(spec);
+    out.println(report.printer() + " on " + report.port());
+    report.identity().forEach(text -> out.println("  says: " + text));
+    Check.Family family = null;
+    for (Check check : report.checks()) {
+      if (check.family() != family) {
+        family = check.family();
+        out.println(family.phrase() + ":");
+      }
+      out.println(
+          "  " + ProofJson.word(check.verdict()) + "  " + check.path() + ": expected "
+              + check.expected() + ", seen " + check.seen());
+      if (!check.advice().isEmpty()) {
+        out.println("        " + check.advice());
+      }
+    }
+    out.println(
+        report.passed()
+            ? "proven: " + report.count(Check.Verdict.PASS) + " comparisons agree"
+            : "not proven: " + report.count(Check.Verdict.FAIL) + " of " + report.checks().size()
+                + " comparisons differ");
+  }
+}

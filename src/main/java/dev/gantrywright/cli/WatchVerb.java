@@ -1,0 +1,127 @@
+package dev.gantrywright.cli;
+
+import dev.gantrywright.link.practice.Press;
+import dev.gantrywright.prove.Sample;
+import dev.gantrywright.prove.Watch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Prints live endstop states. */
+@Command(
+    name = "watch",
+    mixinStandardHelpOptions = true,
+    description =
+        "Shows the endstops live, until Ctrl-C or for a number of seconds. On the practice board a"
+            + " practice hand touches one endstop after the other.")
+final class WatchVerb implements Callable<Integer> {
+  enum Format {
+    text,
+    csv,
+    json
+  }
+
+  @Spec private CommandSpec spec;
+  @Mixin private LineOptions line;
+
+  @Option(
+      names = "--for",
+      paramLabel = "SECONDS",
+      description = "How long; without it until Ctrl-C.")
+  private double seconds;
+
+  @Option(
+      names = "--rate",
+      paramLabel = "HZ",
+      defaultValue = "20",
+      description =
+          "Questions a second (default ${DEFAULT-VALUE}); 0 for as many as the line takes.")
+  private double hertz;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description =
+          "How to print: text (a line a change), csv (a row a sample), json (one document at the"
+              + " end).")
+  private Format format;
+
+  @Override
+  public Integer call() {
+    if (seconds < 0 || hertz < 0 || hertz > 10_000) {
+      throw new UsageProblem("--for must not be negative, and --rate lies from 0 to 10000 Hz");
+    }
+    List<String> ends = new ArrayList<>();
+    MachineLine.profile(line)
+        .endstops()
+        .forEach(
+            (end, endstop) -> {
+              if (Boolean.TRUE.equals(endstop.fitted())) {
+                ends.add(end);
+              }
+            });
+    List<Press> hand = Press.inTurn(ends, 0.6, 0.4, 200);
+    try (MachineLine machine = MachineLine.open(line, Map.of(), hand)) {
+      WatchPrinter printer = WatchPrinter.of(format, Printed.out(spec), ends);
+      CountDownLatch end = new CountDownLatch(1);
+      CountDownLatch printed = new CountDownLatch(1);
+      Thread onExit = new Thread(() -> finish(end, printed), "end the watch");
+      Runtime.getRuntime().addShutdownHook(onExit);
+      Watch watch =
+          Watch.start(
+              machine.session(), machine.profile().endstops().keySet(), hertz, printer::sample,
+              System::nanoTime, Thread::new);
+      waitFor(end);
+      watch.close();
+      printer.end();
+      Printed.out(spec).flush();
+      printed.countDown();
+      forget(onExit);
+      return printer.last() == Sample.Validity.DISCONNECTED ? lost(machine) : ExitStatus.FINE;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new DeviceProblem("interrupted", e);
+    }
+  }
+
+  private static int lost(MachineLine machine) {
+    throw new DeviceProblem(
+        machine.session().name() + " was lost while watching: " + machine.session().note());
+  }
+
+  private void waitFor(CountDownLatch end) throws InterruptedException {
+    if (seconds > 0) {
+      end.await((long) (seconds * 1e9), TimeUnit.NANOSECONDS);
+    } else {
+      end.await();
+    }
+  }
+
+  /** Ctrl-C: lets the verb print its end, and waits for that. */
+  private static void finish(CountDownLatch end, CountDownLatch printed) {
+    end.countDown();
+    try {
+      printed.await(2, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static void forget(Thread onExit) {
+    try {
+      Runtime.getRuntime().removeShutdownHook(onExit);
+    } catch (IllegalStateException e) {
+      // The program is going down: the hook is what brought us here.
+      return;
+    }
+  }
+}

@@ -1,0 +1,165 @@
+package dev.gantrywright.link.remote;
+
+import dev.gantrywright.link.ByteQueue;
+import dev.gantrywright.link.LinkException;
+import dev.gantrywright.link.LinkException.Kind;
+import dev.gantrywright.link.SerialSettings;
+import dev.gantrywright.link.Transport;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.time.Duration;
+import org.apache.commons.net.telnet.InvalidTelnetOptionException;
+import org.apache.commons.net.telnet.SimpleOptionHandler;
+import org.apache.commons.net.telnet.SuppressGAOptionHandler;
+import org.apache.commons.net.telnet.TelnetClient;
+import org.apache.commons.net.telnet.TelnetOption;
+
+/**
+ * A remote serial port after RFC 2217. The telnet library knows no time-outs, so a thread of its
+ * own reads; it ends with the connection.
+ */
+public final class Rfc2217Transport implements Transport {
+  private final TelnetClient telnet;
+  private final ComPortOption comPort;
+  private final String name;
+  private final ByteQueue arrived = new ByteQueue(1 << 16);
+  private final OutputStream out;
+  private volatile boolean closed;
+  private volatile String refusal = "";
+
+  private Rfc2217Transport(TelnetClient telnet, ComPortOption comPort, String name) {
+    this.telnet = telnet;
+    this.comPort = comPort;
+    this.name = name;
+    this.out = telnet.getOutputStream();
+  }
+
+  /**
+   * Connects and asks for the settings. Not every server confirms them, so none is waited for.
+   *
+   * @throws LinkException NOT_FOUND when nobody listens there
+   */
+  public static Rfc2217Transport open(
+      String host, int port, SerialSettings settings, Duration patience) throws LinkException {
+    String name = "rfc2217://" + host + ":" + port;
+    TelnetClient telnet = new TelnetClient("dumb");
+    ComPortOption comPort = new ComPortOption();
+    try {
+      telnet.addOptionHandler(comPort);
+      telnet.addOptionHandler(
+          new SimpleOptionHandler(TelnetOption.BINARY, true, true, true, true));
+      telnet.addOptionHandler(new SuppressGAOptionHandler(true, true, true, true));
+      telnet.setConnectTimeout((int) patience.toMillis());
+      telnet.connect(host, port);
+      telnet.setTcpNoDelay(true);
+      telnet.setKeepAlive(true);
+      Rfc2217Transport line = new Rfc2217Transport(telnet, comPort, name);
+      Thread reader = new Thread(line::pump, "rfc2217 " + host + ":" + port);
+      reader.setDaemon(true);
+      reader.start();
+      line.ask(settings);
+      return line;
+    } catch (IOException | InvalidTelnetOptionException e) {
+      throw new LinkException(
+          Kind.NOT_FOUND,
+          host + ":" + port + " cannot be reached (" + e.getMessage()
+              + "): is an RFC 2217 server running there, and the port right?",
+          e);
+    }
+  }
+
+  private void ask(SerialSettings settings) throws IOException {
+    for (int[] words : ComPortOption.settings(settings)) {
+      telnet.sendSubnegotiation(words);
+    }
+  }
+
+  /** The baud rate that the server says is in force; 0 while it has not said. */
+  public int confirmedBaud() {
+    return comPort.confirmedBaud();
+  }
+
+  private void pump() {
+    byte[] buffer = new byte[4096];
+    try {
+      InputStream in = telnet.getInputStream();
+      boolean first = true;
+      for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+        if (first && n > 0) {
+          first = false;
+          refusal = ServerRefusal.in(buffer, n);
+        }
+        if (!arrived.put(buffer, 0, n)) {
+          return;
+        }
+      }
+    } catch (IOException e) {
+      // The connection is gone, or closed by us: the queue's end tells the reader.
+      return;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } finally {
+      arrived.end();
+    }
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public int read(byte[] into, Duration wait) throws LinkException {
+    try {
+      int n = closed ? -1 : arrived.take(into, wait);
+      if (n < 0) {
+        throw gone();
+      }
+      if (!refusal.isEmpty()) {
+        throw new LinkException(Kind.BUSY, name + ": the server says '" + refusal + "'");
+      }
+      return n;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw LinkException.closed(name);
+    }
+  }
+
+  @Override
+  public void write(byte[] bytes) throws LinkException {
+    try {
+      out.write(bytes);
+      out.flush();
+    } catch (IOException e) {
+      throw gone();
+    }
+  }
+
+  private LinkException gone() {
+    return closed ? LinkException.closed(name) : LinkException.lost(name);
+  }
+
+  @Override
+  public boolean controlLines(boolean dtr, boolean rts) {
+    try {
+      telnet.sendSubnegotiation(ComPortOption.control(dtr ? ComPortOption.DTR_ON : ComPortOption.DTR_OFF));
+      telnet.sendSubnegotiation(ComPortOption.control(rts ? ComPortOption.RTS_ON : ComPortOption.RTS_OFF));
+      return true;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  @Override
+  public void close() {
+    closed = true;
+    arrived.end();
+    try {
+      telnet.disconnect();
+    } catch (IOException e) {
+      // Nothing is left to be done with it.
+      return;
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package dev.gantrywright.prove;
+
+import dev.gantrywright.link.Dialect;
+import dev.gantrywright.link.LineSession;
+import dev.gantrywright.link.LinkException;
+import dev.gantrywright.link.Reply;
+import dev.gantrywright.machine.PrinterProfile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Asks a connected machine for endstops, stored settings and identity, and compares. */
+public final class Proof {
+  private Proof() {}
+
+  /**
+   * Proves one machine. Only reading commands are sent.
+   *
+   * @param touched axis ends that the parked machine touches
+   * @param identity what the firmware must say of itself: what it is, to the text
+   * @throws LinkException when the machine does not answer the endstop question
+   */
+  public static ProofReport of(
+      PrinterProfile profile, LineSession session, Set<String> touched, Map<String, String> identity)
+      throws LinkException, InterruptedException {
+    Dialect dialect = session.dialect();
+    Reply endstops = ask(session, dialect.endstopQuery());
+    if (!endstops.answered()) {
+      throw new LinkException(
+          LinkException.Kind.SILENT,
+          session.name() + ": no endstop states on '" + dialect.endstopQuery() + "' ("
+              + endstops.note() + "): look at link.endstopQuery");
+    }
+    List<Check> checks = new ArrayList<>();
+    List<EndstopReading> readings = new EndstopReader(dialect).read(endstops.lines());
+    checks.addAll(new RestCheck(profile, dialect.endstopNames()).judge(readings, touched));
+    if (!dialect.settingsQuery().isBlank()) {
+      Reply settings = ask(session, dialect.settingsQuery());
+      checks.addAll(
+          new SettingsCheck(profile, dialect).judge(new StoredSettings(dialect).read(settings.lines())));
+    }
+    List<String> says = List.of();
+    if (!dialect.identityQuery().isBlank()) {
+      says = ask(session, dialect.identityQuery()).lines();
+      checks.addAll(IdentityCheck.judge(identity, says));
+    }
+    return new ProofReport(profile.name(), session.name(), says, checks);
+  }
+
+  private static Reply ask(LineSession session, String question)
+      throws LinkException, InterruptedException {
+    Reply reply = session.askAndWait(question);
+    if (reply.outcome() == Reply.Outcome.LOST) {
+      throw new LinkException(LinkException.Kind.LOST, reply.note());
+    }
+    return reply;
+  }
+}
