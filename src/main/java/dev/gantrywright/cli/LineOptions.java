@@ -1,7 +1,7 @@
 package dev.gantrywright.cli;
 
-import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.LinkException;
+import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.practice.Fault;
 import java.nio.file.Path;
 import java.util.ArrayList;

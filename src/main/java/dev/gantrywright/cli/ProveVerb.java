@@ -73,8 +73,14 @@ final class ProveVerb implements Callable<Integer> {
         out.println(family.phrase() + ":");
       }
       out.println(
-          "  " + ProofJson.word(check.verdict()) + "  " + check.path() + ": expected "
-              + check.expected() + ", seen " + check.seen());
+          "  "
+              + ProofJson.word(check.verdict())
+              + "  "
+              + check.path()
+              + ": expected "
+              + check.expected()
+              + ", seen "
+              + check.seen());
       if (!check.advice().isEmpty()) {
         out.println("        " + check.advice());
       }
@@ -82,7 +88,10 @@ final class ProveVerb implements Callable<Integer> {
     out.println(
         report.passed()
             ? "proven: " + report.count(Check.Verdict.PASS) + " comparisons agree"
-            : "not proven: " + report.count(Check.Verdict.FAIL) + " of " + report.checks().size()
+            : "not proven: "
+                + report.count(Check.Verdict.FAIL)
+                + " of "
+                + report.checks().size()
                 + " comparisons differ");
   }
 }

@@ -7,10 +7,6 @@ final class Verbs {
   private Verbs() {}
 
   static List<Object> all() {
-    return List.of(
-        new ComputeVerb(),
-        new PortsVerb(),
-        new WatchVerb(),
-        new ProveVerb());
+    return List.of(new ComputeVerb(), new PortsVerb(), new WatchVerb(), new ProveVerb());
   }
 }

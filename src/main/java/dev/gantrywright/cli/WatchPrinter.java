@@ -72,7 +72,10 @@ abstract class WatchPrinter {
         return;
       }
       StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%10.3f s ", at));
-      sample.states().forEach((end, touched) -> row.append("  ").append(end).append(' ').append(word(touched)));
+      sample
+          .states()
+          .forEach(
+              (end, touched) -> row.append("  ").append(end).append(' ').append(word(touched)));
       if (sample.validity() != Validity.VALID) {
         row.append("  (").append(sample.validity().word()).append(')');
       }

@@ -78,8 +78,12 @@ final class WatchVerb implements Callable<Integer> {
       Runtime.getRuntime().addShutdownHook(onExit);
       Watch watch =
           Watch.start(
-              machine.session(), machine.profile().endstops().keySet(), hertz, printer::sample,
-              System::nanoTime, Thread::new);
+              machine.session(),
+              machine.profile().endstops().keySet(),
+              hertz,
+              printer::sample,
+              System::nanoTime,
+              Thread::new);
       waitFor(end);
       watch.close();
       printer.end();

@@ -48,7 +48,8 @@ public final class ByteLog implements AutoCloseable {
     Path file = Files.createTempFile(folder, "line-", ".log");
     return new ByteLog(
         file,
-        new DataOutputStream(new java.io.BufferedOutputStream(Files.newOutputStream(file), 1 << 16)),
+        new DataOutputStream(
+            new java.io.BufferedOutputStream(Files.newOutputStream(file), 1 << 16)),
         ringBytes,
         start);
   }
@@ -99,7 +100,10 @@ public final class ByteLog implements AutoCloseable {
     return trouble.isEmpty() ? Optional.empty() : Optional.of(trouble);
   }
 
-  /** The first entries whose text holds the words, in any case; a line cut by a read is put together. */
+  /**
+   * The first entries whose text holds the words, in any case; a line cut by a read is put
+   * together.
+   */
   public List<LogEntry> search(String words, int most) throws IOException {
     String wanted = words.toLowerCase(java.util.Locale.ROOT);
     List<LogEntry> found = new ArrayList<>();

@@ -29,11 +29,14 @@ public final class CommandGate {
    */
   public CommandGate(CommandTable table, Dialect dialect) {
     this.table = table;
-    table.words().forEach((word, kind) -> {
-      if (kind == CommandKind.READING) {
-        reading.put(word, word);
-      }
-    });
+    table
+        .words()
+        .forEach(
+            (word, kind) -> {
+              if (kind == CommandKind.READING) {
+                reading.put(word, word);
+              }
+            });
     admit("link.endstopQuery", dialect.endstopQuery());
     admit("link.identityQuery", dialect.identityQuery());
     admit("link.settingsQuery", dialect.settingsQuery());
@@ -54,9 +57,16 @@ public final class CommandGate {
   private void requireHarmless(String where, String text) {
     CommandKind worst = table.worstIn(text);
     boolean clean = text.chars().allMatch(c -> c >= ' ' && c < 0x7F) && text.length() <= LONGEST;
-    if (!clean || worst == CommandKind.MOVING || worst == CommandKind.HEATING || worst == CommandKind.WRITING) {
+    if (!clean
+        || worst == CommandKind.MOVING
+        || worst == CommandKind.HEATING
+        || worst == CommandKind.WRITING) {
       throw new IllegalArgumentException(
-          where + " is '" + text + "', which " + (clean ? worst.phrase() : "holds control characters")
+          where
+              + " is '"
+              + text
+              + "', which "
+              + (clean ? worst.phrase() : "holds control characters")
               + "; it must be a command that only asks");
     }
   }
@@ -122,7 +132,8 @@ public final class CommandGate {
   }
 
   private static boolean printable(String command) {
-    return command.length() <= LONGEST && command.chars().allMatch(c -> (c >= ' ' && c < 0x7F) || c == '\t');
+    return command.length() <= LONGEST
+        && command.chars().allMatch(c -> (c >= ' ' && c < 0x7F) || c == '\t');
   }
 
   /** Without comments, line number, checksum and surplus space. */

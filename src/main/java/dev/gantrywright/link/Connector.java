@@ -1,6 +1,8 @@
 package dev.gantrywright.link;
 
-/** Opens one line, as often as it is asked to: after an unplugged cable, a reset, another baud rate. */
+/**
+ * Opens one line, as often as it is asked to: after an unplugged cable, a reset, another baud rate.
+ */
 @FunctionalInterface
 public interface Connector {
   /**

@@ -26,8 +26,7 @@ public final class Connectors {
       return settings -> SerialTransport.open(serial.port(), settings);
     }
     if (address instanceof PortAddress.Usb usb) {
-      return settings ->
-          SerialTransport.open(PortList.system().require(usb.identity()), settings);
+      return settings -> SerialTransport.open(PortList.system().require(usb.identity()), settings);
     }
     if (address instanceof PortAddress.Tcp tcp) {
       return settings -> TcpTransport.open(tcp.host(), tcp.port(), CONNECT_PATIENCE);

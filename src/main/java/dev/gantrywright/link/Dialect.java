@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What we say to a machine and how its answers are read: all of it data, so that any firmware can be
- * served. The defaults stand in {@code dialect.json}; a profile's {@code link} section replaces them.
+ * What we say to a machine and how its answers are read: all of it data, so that any firmware can
+ * be served. The defaults stand in {@code dialect.json}; a profile's {@code link} section replaces
+ * them.
  *
  * @param endstopQuery asks for the state of all endstops
  * @param identityQuery asks the firmware what it is

@@ -50,7 +50,12 @@ public final class DialectFile {
         }
         if (before.getNodeType() != value.getNodeType()) {
           throw new IllegalArgumentException(
-              "link." + name + " is " + value + "; it must be a " + before.getNodeType().name().toLowerCase(java.util.Locale.ROOT));
+              "link."
+                  + name
+                  + " is "
+                  + value
+                  + "; it must be a "
+                  + before.getNodeType().name().toLowerCase(java.util.Locale.ROOT));
         }
         tree.set(name, value);
       }
@@ -58,7 +63,10 @@ public final class DialectFile {
     } catch (JacksonException e) {
       Throwable cause = e.getCause();
       throw new IllegalArgumentException(
-          cause instanceof IllegalArgumentException ? cause.getMessage() : "link: " + e.getOriginalMessage(), e);
+          cause instanceof IllegalArgumentException
+              ? cause.getMessage()
+              : "link: " + e.getOriginalMessage(),
+          e);
     }
   }
 

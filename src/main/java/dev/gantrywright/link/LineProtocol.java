@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
 /**
- * One command in flight, its reply read to the acknowledgement; nothing here waits, reads a clock or
- * knows a thread. The owner feeds bytes and the time, and calls {@link #tick} when {@link
+ * One command in flight, its reply read to the acknowledgement; nothing here waits, reads a clock
+ * or knows a thread. The owner feeds bytes and the time, and calls {@link #tick} when {@link
  * #nanosToTick} is over.
  */
 public final class LineProtocol {
@@ -195,7 +195,9 @@ public final class LineProtocol {
         }
         begin(next, pass.text(), now);
       } else if (gate.judge(next.command()) instanceof CommandGate.Verdict.Refused refused) {
-        next.reply().complete(new Reply(next.command(), Outcome.REFUSED, List.of(), refused.reason(), 0, now));
+        next.reply()
+            .complete(
+                new Reply(next.command(), Outcome.REFUSED, List.of(), refused.reason(), 0, now));
       }
     }
   }
@@ -213,7 +215,10 @@ public final class LineProtocol {
   private void begin(Pending next, String text, long now) {
     if (numbers.needsReset()) {
       queue.addFirst(next);
-      start(new Pending(dialect.lineNumberReset(), new CompletableFuture<>(), dialect.replyNanos()), dialect.lineNumberReset(), now);
+      start(
+          new Pending(dialect.lineNumberReset(), new CompletableFuture<>(), dialect.replyNanos()),
+          dialect.lineNumberReset(),
+          now);
     } else {
       start(next, text, now);
     }

@@ -184,8 +184,11 @@ public final class LineSession implements AutoCloseable {
         if (left <= 0 || state == SessionState.CLOSED) {
           throw new LinkException(
               LinkException.Kind.SILENT,
-              parts.name() + " is open but does not answer" + (note.isEmpty() ? "" : " (" + note + ")")
-                  + ": look at the baud rate (" + parts.settings().baud()
+              parts.name()
+                  + " is open but does not answer"
+                  + (note.isEmpty() ? "" : " (" + note + ")")
+                  + ": look at the baud rate ("
+                  + parts.settings().baud()
                   + "), the board's power and link.identityQuery");
         }
         stateLock.wait(Math.max(1, left / 1_000_000));
@@ -247,7 +250,8 @@ public final class LineSession implements AutoCloseable {
       }
       protocol.tick(now);
       if (!synced && gone == null && now - syncEnd >= 0) {
-        gone = new LinkException(LinkException.Kind.SILENT, note().isEmpty() ? "no answer" : note());
+        gone =
+            new LinkException(LinkException.Kind.SILENT, note().isEmpty() ? "no answer" : note());
       }
       releaseWhenIdle(now);
     }
@@ -349,9 +353,10 @@ public final class LineSession implements AutoCloseable {
       } catch (LinkException e) {
         enter(SessionState.OPENING, "attempt " + tries + ": " + e.getMessage());
       }
-      wait = wait.multipliedBy(2).compareTo(parts.timing().longestBackOff()) > 0
-          ? parts.timing().longestBackOff()
-          : wait.multipliedBy(2);
+      wait =
+          wait.multipliedBy(2).compareTo(parts.timing().longestBackOff()) > 0
+              ? parts.timing().longestBackOff()
+              : wait.multipliedBy(2);
     }
   }
 

@@ -1,6 +1,9 @@
 package dev.gantrywright.link;
 
-/** Something about the line itself went wrong. The message is one clear line: what, where, what to try. */
+/**
+ * Something about the line itself went wrong. The message is one clear line: what, where, what to
+ * try.
+ */
 public final class LinkException extends Exception {
   private static final long serialVersionUID = 1L;
 
@@ -41,8 +44,7 @@ public final class LinkException extends Exception {
   /** The line was open and has gone: unplugged, powered off, or the far end hung up. */
   public static LinkException lost(String name) {
     return new LinkException(
-        Kind.LOST,
-        name + " has gone: look at cable and power, then list the ports again");
+        Kind.LOST, name + " has gone: look at cable and power, then list the ports again");
   }
 
   /** The line was closed on this side. */

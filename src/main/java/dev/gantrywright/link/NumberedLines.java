@@ -56,6 +56,11 @@ final class NumberedLines {
     if (line.equalsIgnoreCase(sent)) {
       return true;
     }
-    return on && line.equals(new String(Framing.numbered(Math.max(0, next - 1), sent), java.nio.charset.StandardCharsets.US_ASCII).strip());
+    return on
+        && line.equals(
+            new String(
+                    Framing.numbered(Math.max(0, next - 1), sent),
+                    java.nio.charset.StandardCharsets.US_ASCII)
+                .strip());
   }
 }

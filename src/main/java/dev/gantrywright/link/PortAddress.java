@@ -4,7 +4,10 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.Locale;
 
-/** Where a machine is reached: a port name, {@code practice:}, {@code tcp://…} or {@code rfc2217://…}. */
+/**
+ * Where a machine is reached: a port name, {@code practice:}, {@code tcp://…} or {@code
+ * rfc2217://…}.
+ */
 public sealed interface PortAddress {
   /** A serial port of this computer, by the name or path that the system gives it. */
   record Serial(String port) implements PortAddress {
@@ -61,7 +64,8 @@ public sealed interface PortAddress {
       return new Practice(t.substring("practice:".length()));
     }
     if (lower.startsWith("usb:")) {
-      return new Usb(UsbIdentity.parse(t).orElseThrow(() -> bad(text, "it is not usb:VID:PID:SERIAL")));
+      return new Usb(
+          UsbIdentity.parse(t).orElseThrow(() -> bad(text, "it is not usb:VID:PID:SERIAL")));
     }
     if (lower.startsWith("tcp://")) {
       URI uri = uri(t);
@@ -100,7 +104,10 @@ public sealed interface PortAddress {
   private static LinkException bad(String text, String why) {
     return new LinkException(
         LinkException.Kind.BAD_ADDRESS,
-        "'" + text + "' is no port: " + why
+        "'"
+            + text
+            + "' is no port: "
+            + why
             + "; use a port name, practice:, tcp://host:port or rfc2217://host:port");
   }
 }

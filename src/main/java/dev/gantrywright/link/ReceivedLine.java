@@ -9,8 +9,8 @@ package dev.gantrywright.link;
  */
 public record ReceivedLine(String text, long nanos, long dropped) {
   /**
-   * True when it is noise rather than text: a wrong baud rate, a bad cable. The limit, more than one
-   * character in eight unprintable, is ours.
+   * True when it is noise rather than text: a wrong baud rate, a bad cable. The limit, more than
+   * one character in eight unprintable, is ours.
    */
   public boolean garbage() {
     int odd = 0;

@@ -13,7 +13,12 @@ import java.util.List;
  * @param doneNanos when it was settled
  */
 public record Reply(
-    String command, Outcome outcome, List<String> lines, String note, long sentNanos, long doneNanos) {
+    String command,
+    Outcome outcome,
+    List<String> lines,
+    String note,
+    long sentNanos,
+    long doneNanos) {
   /** How a command ended. */
   public enum Outcome {
     ANSWERED,

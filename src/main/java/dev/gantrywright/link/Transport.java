@@ -14,7 +14,8 @@ public interface Transport extends AutoCloseable {
    * Reads what has arrived.
    *
    * @param into receives the bytes from index 0
-   * @param wait how long to wait for the first byte; served in steps of up to 100 ms by some drivers
+   * @param wait how long to wait for the first byte; served in steps of up to 100 ms by some
+   *     drivers
    * @return how many bytes came; 0 when none came in time
    * @throws LinkException when the line is gone or closed
    */

@@ -17,7 +17,8 @@ final class Words {
       String w = word.toLowerCase(Locale.ROOT);
       boolean ends =
           lower.length() == w.length()
-              || (lower.length() > w.length() && !Character.isLetterOrDigit(lower.charAt(w.length())));
+              || (lower.length() > w.length()
+                  && !Character.isLetterOrDigit(lower.charAt(w.length())));
       if (!w.isEmpty() && ends && lower.startsWith(w)) {
         return text.substring(w.length());
       }

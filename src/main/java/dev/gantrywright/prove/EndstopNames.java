@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /**
- * Which reported name is which axis end. What the user once said counts first; then spelling;
- * a guess is marked as one, to be asked about once.
+ * Which reported name is which axis end. What the user once said counts first; then spelling; a
+ * guess is marked as one, to be asked about once.
  */
 public final class EndstopNames {
   /**
@@ -50,9 +50,7 @@ public final class EndstopNames {
         sameAxis.add(candidate);
       }
     }
-    return sameAxis.size() == 1
-        ? Optional.of(new Match(sameAxis.get(0), false))
-        : Optional.empty();
+    return sameAxis.size() == 1 ? Optional.of(new Match(sameAxis.get(0), false)) : Optional.empty();
   }
 
   /** The words of a name in alphabetical order, so that "min x" and "x_min" are the same. */
@@ -75,7 +73,8 @@ public final class EndstopNames {
             .strip();
     List<String> words = new ArrayList<>(List.of(spaced.split(" ")));
     if (words.size() > 1) {
-      words.removeIf(w -> w.equals("endstop") || w.equals("stop") || w.equals("limit") || w.equals("switch"));
+      words.removeIf(
+          w -> w.equals("endstop") || w.equals("stop") || w.equals("limit") || w.equals("switch"));
     }
     return words.isEmpty() ? List.of(spaced) : words;
   }

@@ -10,11 +10,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads endstop states out of whatever a firmware answers: {@code name: state}, {@code name = state},
- * {@code name:0}, one or several on a line, in any case. What is no known state word is passed over.
+ * Reads endstop states out of whatever a firmware answers: {@code name: state}, {@code name =
+ * state}, {@code name:0}, one or several on a line, in any case. What is no known state word is
+ * passed over.
  */
 public final class EndstopReader {
-  private static final Pattern VALUE = Pattern.compile("[:=]\\s*([\\p{L}\\p{N}]+)(?![\\p{L}\\p{N}.])");
+  private static final Pattern VALUE =
+      Pattern.compile("[:=]\\s*([\\p{L}\\p{N}]+)(?![\\p{L}\\p{N}.])");
 
   /** Longest name taken, in characters: what is longer is prose. */
   private static final int LONGEST_NAME = 40;
@@ -29,7 +31,9 @@ public final class EndstopReader {
     for (String word : dialect.triggeredWords()) {
       if (Boolean.FALSE.equals(states.put(word.toLowerCase(Locale.ROOT), true))) {
         throw new IllegalArgumentException(
-            "'" + word + "' stands in link.triggeredWords and in link.openWords; take it out of one");
+            "'"
+                + word
+                + "' stands in link.triggeredWords and in link.openWords; take it out of one");
       }
     }
   }
@@ -62,7 +66,9 @@ public final class EndstopReader {
     }
   }
 
-  private static String trimmed(String name) {
+  /** The last words before the separator: what follows other values, commas and signs. */
+  private static String trimmed(String text) {
+    String name = text.replaceFirst("^.*[:=]\\s*\\S*", "").replaceFirst("^.*[,;|]", "");
     int start = 0;
     int end = name.length();
     while (start < end && !Character.isLetterOrDigit(name.charAt(start))) {

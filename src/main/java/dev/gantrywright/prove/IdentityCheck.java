@@ -29,8 +29,12 @@ public final class IdentityCheck {
                   what,
                   there ? Verdict.PASS : Verdict.FAIL,
                   text,
-                  there ? text : identity.isEmpty() ? "no identity reported" : String.join(" / ", identity),
-                  there ? "" : "another firmware is on the board than the one that was built; load it again"));
+                  there
+                      ? text
+                      : identity.isEmpty() ? "no identity reported" : String.join(" / ", identity),
+                  there
+                      ? ""
+                      : "another firmware is on the board than the one that was built; load it again"));
         });
     return checks;
   }

@@ -14,8 +14,8 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * The practice board that stands for a printer: wired as the profile describes the machine, with the
- * firmware built as told.
+ * The practice board that stands for a printer: wired as the profile describes the machine, with
+ * the firmware built as told.
  */
 public final class PracticeMachine {
   private PracticeMachine() {}

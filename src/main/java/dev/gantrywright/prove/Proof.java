@@ -22,15 +22,22 @@ public final class Proof {
    * @throws LinkException when the machine does not answer the endstop question
    */
   public static ProofReport of(
-      PrinterProfile profile, LineSession session, Set<String> touched, Map<String, String> identity)
+      PrinterProfile profile,
+      LineSession session,
+      Set<String> touched,
+      Map<String, String> identity)
       throws LinkException, InterruptedException {
     Dialect dialect = session.dialect();
     Reply endstops = ask(session, dialect.endstopQuery());
     if (!endstops.answered()) {
       throw new LinkException(
           LinkException.Kind.SILENT,
-          session.name() + ": no endstop states on '" + dialect.endstopQuery() + "' ("
-              + endstops.note() + "): look at link.endstopQuery");
+          session.name()
+              + ": no endstop states on '"
+              + dialect.endstopQuery()
+              + "' ("
+              + endstops.note()
+              + "): look at link.endstopQuery");
     }
     List<Check> checks = new ArrayList<>();
     List<EndstopReading> readings = new EndstopReader(dialect).read(endstops.lines());
@@ -38,7 +45,8 @@ public final class Proof {
     if (!dialect.settingsQuery().isBlank()) {
       Reply settings = ask(session, dialect.settingsQuery());
       checks.addAll(
-          new SettingsCheck(profile, dialect).judge(new StoredSettings(dialect).read(settings.lines())));
+          new SettingsCheck(profile, dialect)
+              .judge(new StoredSettings(dialect).read(settings.lines())));
     }
     List<String> says = List.of();
     if (!dialect.identityQuery().isBlank()) {

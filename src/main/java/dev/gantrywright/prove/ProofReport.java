@@ -10,8 +10,7 @@ import java.util.List;
  * @param identity what the firmware said of itself, line by line
  * @param checks every comparison
  */
-public record ProofReport(
-    String printer, String port, List<String> identity, List<Check> checks) {
+public record ProofReport(String printer, String port, List<String> identity, List<Check> checks) {
   public ProofReport {
     identity = List.copyOf(identity);
     checks = List.copyOf(checks);

@@ -48,7 +48,11 @@ public final class RestCheck {
   }
 
   private Check one(
-      String end, Endstop endstop, List<EndstopReading> readings, boolean touched, Set<String> used) {
+      String end,
+      Endstop endstop,
+      List<EndstopReading> readings,
+      boolean touched,
+      Set<String> used) {
     String path = "endstops." + end;
     String expected = word(touched);
     for (EndstopReading reading : readings) {
@@ -60,17 +64,30 @@ public final class RestCheck {
       String seen = word(reading.triggered()) + " (" + reading.name() + " " + reading.word() + ")";
       if (reading.triggered() != touched) {
         return new Check(
-            Family.ENDSTOP, path + ".inverted", Verdict.FAIL, expected, seen, advice(end, endstop, touched));
+            Family.ENDSTOP,
+            path + ".inverted",
+            Verdict.FAIL,
+            expected,
+            seen,
+            advice(end, endstop, touched));
       }
       if (!match.get().sure()) {
         return new Check(
-            Family.ENDSTOP, path, Verdict.UNSURE, expected, seen,
+            Family.ENDSTOP,
+            path,
+            Verdict.UNSURE,
+            expected,
+            seen,
             "is '" + reading.name() + "' really " + end + "? then note it in link.endstopNames");
       }
       return new Check(Family.ENDSTOP, path, Verdict.PASS, expected, seen, "");
     }
     return new Check(
-        Family.ENDSTOP, path, Verdict.FAIL, expected, "not reported",
+        Family.ENDSTOP,
+        path,
+        Verdict.FAIL,
+        expected,
+        "not reported",
         "the firmware does not know an endstop there, or names it in a way that needs a line in"
             + " link.endstopNames");
   }
@@ -90,12 +107,15 @@ public final class RestCheck {
   }
 
   private static String advice(String end, Endstop endstop, boolean touched) {
-    String inverted = endstop.inverted() == null ? "what it is now" : String.valueOf(endstop.inverted());
+    String inverted =
+        endstop.inverted() == null ? "what it is now" : String.valueOf(endstop.inverted());
     String look =
-        touched
-            ? "if the machine really touches it"
-            : "if nothing touches it and its plug is in";
-    return look + ", endstops." + end + ".inverted must be the opposite of " + inverted
+        touched ? "if the machine really touches it" : "if nothing touches it and its plug is in";
+    return look
+        + ", endstops."
+        + end
+        + ".inverted must be the opposite of "
+        + inverted
         + " (profile and firmware); then write, build, load and prove again";
   }
 

@@ -94,7 +94,8 @@ public final class SettingsCheck {
       String unit = scale == 1 ? "" : " (in " + unit(path) + ")";
       return new Check(Family.SETTING, path, Verdict.PASS, number(wanted), seen + unit, "");
     }
-    return new Check(Family.SETTING, path, Verdict.FAIL, number(wanted), seen, advice(path, stored));
+    return new Check(
+        Family.SETTING, path, Verdict.FAIL, number(wanted), seen, advice(path, stored));
   }
 
   private String advice(String path, Value stored) {

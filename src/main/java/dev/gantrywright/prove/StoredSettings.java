@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
  */
 public final class StoredSettings {
   private static final Pattern WORD =
-      Pattern.compile("(?<![A-Za-z0-9.])([A-Za-z])\\s*[:=]?\\s*(-?\\d+(?:\\.(\\d*))?)(?![A-Za-z0-9])");
+      Pattern.compile(
+          "(?<![A-Za-z0-9.])([A-Za-z])\\s*[:=]?\\s*(-?\\d+(?:\\.(\\d*))?)(?![A-Za-z0-9])");
 
   /**
    * One value.
@@ -30,7 +31,9 @@ public final class StoredSettings {
     this.words = dialect.settingWords();
   }
 
-  /** Field path such as {@code axes.x.stepsPerMm} to value; of two reports of one field the last. */
+  /**
+   * Field path such as {@code axes.x.stepsPerMm} to value; of two reports of one field the last.
+   */
   public Map<String, Value> read(List<String> lines) {
     Map<String, Value> values = new LinkedHashMap<>();
     for (String line : lines) {
@@ -67,7 +70,8 @@ public final class StoredSettings {
   /** Where the word ends in the line, when it stands there as a whole word in any case; else -1. */
   private static int endOf(String word, String line) {
     Matcher m =
-        Pattern.compile("(?i)(?<![A-Za-z0-9])" + Pattern.quote(word) + "(?![A-Za-z0-9])").matcher(line);
+        Pattern.compile("(?i)(?<![A-Za-z0-9])" + Pattern.quote(word) + "(?![A-Za-z0-9])")
+            .matcher(line);
     return m.find() ? m.end() : -1;
   }
 }

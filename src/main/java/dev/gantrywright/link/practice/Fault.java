@@ -2,7 +2,9 @@ package dev.gantrywright.link.practice;
 
 import java.util.Locale;
 
-/** Something wrong with the practice machine, chosen by the user. Spelled {@code kind:part:part}. */
+/**
+ * Something wrong with the practice machine, chosen by the user. Spelled {@code kind:part:part}.
+ */
 public sealed interface Fault {
   /** The contact never moves: as if always touched, or never. */
   record Stuck(String endstop, boolean touched) implements Fault {}
@@ -89,12 +91,16 @@ public sealed interface Fault {
         }
       }
     }
-    throw bad(text, "the setting is spelled as x.stepsPerMm, x.maxSpeed, x.acceleration or x.current");
+    throw bad(
+        text, "the setting is spelled as x.stepsPerMm, x.maxSpeed, x.acceleration or x.current");
   }
 
   private static IllegalArgumentException bad(String text, String why) {
     return new IllegalArgumentException(
-        "'" + text + "' is no fault of the practice board: " + why
+        "'"
+            + text
+            + "' is no fault of the practice board: "
+            + why
             + "; examples: stuck:xMin:free, swapped:xMin:yMin, bounce:xMin:8, stored:x.stepsPerMm:82");
   }
 }

@@ -188,8 +188,7 @@ public final class PracticeBoard {
 
   private void set(AxisMotion.Quantity quantity, PracticeCommand c) {
     inForce.replaceAll(
-        (letter, axis) ->
-            c.value(letter.charAt(0)).map(v -> axis.with(quantity, v)).orElse(axis));
+        (letter, axis) -> c.value(letter.charAt(0)).map(v -> axis.with(quantity, v)).orElse(axis));
   }
 
   private void applyStoredFaults() {

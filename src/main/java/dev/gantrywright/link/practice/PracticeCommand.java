@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
 record PracticeCommand(String word, Map<Character, Double> values, String rest) {
   private static final Pattern FRAME =
       Pattern.compile("(?i)^\\s*(?:N\\d+\\s*)?([A-Z]+\\d*)\\b([^*;]*)(?:\\*\\d+)?\\s*(?:;.*)?$");
-  private static final Pattern VALUE = Pattern.compile("\\b([A-Z])\\s*(-?\\d+(?:\\.\\d*)?|-?\\.\\d+)");
+  private static final Pattern VALUE =
+      Pattern.compile("\\b([A-Z])\\s*(-?\\d+(?:\\.\\d*)?|-?\\.\\d+)");
 
   static Optional<PracticeCommand> read(String raw) {
     Matcher m = FRAME.matcher(raw);

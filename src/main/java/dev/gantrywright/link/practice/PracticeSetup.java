@@ -35,17 +35,14 @@ public record PracticeSetup(
   }
 
   public PracticeSetup withFaults(List<Fault> others) {
-    return new PracticeSetup(
-        name, identity, endstops, built, heaters, touched, presses, others);
+    return new PracticeSetup(name, identity, endstops, built, heaters, touched, presses, others);
   }
 
   public PracticeSetup withPresses(List<Press> others) {
-    return new PracticeSetup(
-        name, identity, endstops, built, heaters, touched, others, faults);
+    return new PracticeSetup(name, identity, endstops, built, heaters, touched, others, faults);
   }
 
   public PracticeSetup withTouched(List<String> others) {
-    return new PracticeSetup(
-        name, identity, endstops, built, heaters, others, presses, faults);
+    return new PracticeSetup(name, identity, endstops, built, heaters, others, presses, faults);
   }
 }

@@ -47,8 +47,7 @@ public final class Rfc2217Transport implements Transport {
     ComPortOption comPort = new ComPortOption();
     try {
       telnet.addOptionHandler(comPort);
-      telnet.addOptionHandler(
-          new SimpleOptionHandler(TelnetOption.BINARY, true, true, true, true));
+      telnet.addOptionHandler(new SimpleOptionHandler(TelnetOption.BINARY, true, true, true, true));
       telnet.addOptionHandler(new SuppressGAOptionHandler(true, true, true, true));
       telnet.setConnectTimeout((int) patience.toMillis());
       telnet.connect(host, port);
@@ -63,7 +62,11 @@ public final class Rfc2217Transport implements Transport {
     } catch (IOException | InvalidTelnetOptionException e) {
       throw new LinkException(
           Kind.NOT_FOUND,
-          host + ":" + port + " cannot be reached (" + e.getMessage()
+          host
+              + ":"
+              + port
+              + " cannot be reached ("
+              + e.getMessage()
               + "): is an RFC 2217 server running there, and the port right?",
           e);
     }
@@ -143,8 +146,10 @@ public final class Rfc2217Transport implements Transport {
   @Override
   public boolean controlLines(boolean dtr, boolean rts) {
     try {
-      telnet.sendSubnegotiation(ComPortOption.control(dtr ? ComPortOption.DTR_ON : ComPortOption.DTR_OFF));
-      telnet.sendSubnegotiation(ComPortOption.control(rts ? ComPortOption.RTS_ON : ComPortOption.RTS_OFF));
+      telnet.sendSubnegotiation(
+          ComPortOption.control(dtr ? ComPortOption.DTR_ON : ComPortOption.DTR_OFF));
+      telnet.sendSubnegotiation(
+          ComPortOption.control(rts ? ComPortOption.RTS_ON : ComPortOption.RTS_OFF));
       return true;
     } catch (IOException e) {
       return false;

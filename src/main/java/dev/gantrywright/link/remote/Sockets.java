@@ -34,7 +34,11 @@ final class Sockets {
   private static LinkException unreachable(String host, int port, String why) {
     return new LinkException(
         Kind.NOT_FOUND,
-        host + ":" + port + " cannot be reached (" + why
+        host
+            + ":"
+            + port
+            + " cannot be reached ("
+            + why
             + "): is the serving program running there, and the port right?");
   }
 

@@ -43,9 +43,11 @@ final class PortAccess {
       default ->
           new LinkException(
               Kind.BUSY,
-              portName + " is in use"
+              portName
+                  + " is in use"
                   + PortHolder.of(portName).map(h -> " by " + h).orElse("")
-                  + " or does not take these settings (system error " + error
+                  + " or does not take these settings (system error "
+                  + error
                   + "): close the other program, or choose another port");
     };
   }
@@ -61,7 +63,10 @@ final class PortAccess {
         group(portName)
             .map(
                 g ->
-                    "add yourself to the group '" + g + "' (sudo usermod -aG " + g
+                    "add yourself to the group '"
+                        + g
+                        + "' (sudo usermod -aG "
+                        + g
                         + " \"$USER\"), then log in again")
             .orElse("ask the administrator for access to it");
     return new LinkException(

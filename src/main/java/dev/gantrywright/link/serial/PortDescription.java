@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param usb its USB identity, where it is a USB port
  * @param probably what it probably is; empty where that is not known
  * @param holder the program that has it open, where the system shows it
- * @param obstacle why this user cannot open it and what to do; empty where nothing stands in the way
+ * @param obstacle why this user cannot open it and what to do; empty where nothing stands in the
+ *     way
  */
 public record PortDescription(
     String name,

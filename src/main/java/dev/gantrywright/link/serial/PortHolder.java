@@ -49,7 +49,9 @@ final class PortHolder {
   private static String name(Path process) {
     try {
       return Files.readString(process.resolve("comm")).strip()
-          + " (process " + process.getFileName() + ")";
+          + " (process "
+          + process.getFileName()
+          + ")";
     } catch (IOException e) {
       return "process " + process.getFileName();
     }

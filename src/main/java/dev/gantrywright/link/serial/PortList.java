@@ -43,9 +43,7 @@ public interface PortList {
 
   /** The port of a USB device, if it is there. */
   default Optional<PortDescription> find(UsbIdentity wanted) {
-    return ports().stream()
-        .filter(p -> p.usb().filter(wanted::sameDevice).isPresent())
-        .findFirst();
+    return ports().stream().filter(p -> p.usb().filter(wanted::sameDevice).isPresent()).findFirst();
   }
 
   private static PortDescription describe(SerialPort port, UsbChips chips) {
@@ -53,8 +51,7 @@ public interface PortList {
     Optional<UsbIdentity> usb =
         port.getVendorID() < 0 || port.getProductID() < 0
             ? Optional.empty()
-            : Optional.of(
-                new UsbIdentity(port.getVendorID(), port.getProductID(), serial(port)));
+            : Optional.of(new UsbIdentity(port.getVendorID(), port.getProductID(), serial(port)));
     String description = port.getPortDescription();
     String probably = usb.flatMap(chips::find).map(UsbChips.Row::what).orElse("");
     return new PortDescription(

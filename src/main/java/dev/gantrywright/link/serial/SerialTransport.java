@@ -106,7 +106,8 @@ public final class SerialTransport implements Transport {
       throw closed
           ? LinkException.closed(name)
           : new LinkException(
-              Kind.LOST, name + " takes no more bytes: look at cable and power, then connect again");
+              Kind.LOST,
+              name + " takes no more bytes: look at cable and power, then connect again");
     }
   }
 

@@ -1,0 +1,85 @@
+package dev.gantrywright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+class ProveVerbTest {
+  private static final String HERON = "demo-profiles/heron.printer.json";
+  private static final String SANDPIPER = "demo-profiles/sandpiper.printer.json";
+
+  @TempDir Path folder;
+
+  @Test
+  void findsThePlantedPolarityAndIsSatisfiedWhenItIsRemedied() throws IOException {
+    CommandRun before = CommandRun.of("prove", HERON, "--port", "practice:");
+    assertThat(before.status()).isEqualTo(ExitStatus.FINDINGS);
+    assertThat(before.out()).contains("fail    endstops.zMin.inverted").contains("not proven");
+
+    Path remedied = folder.resolve("heron.printer.json");
+    Files.writeString(
+        remedied,
+        Files.readString(Path.of(HERON)).replace("\"inverted\": true", "\"inverted\": false"));
+    CommandRun after = CommandRun.of("prove", remedied.toString(), "--port", "practice:");
+    assertThat(after.out()).contains("proven:");
+    assertThat(after.status()).isEqualTo(ExitStatus.FINE);
+  }
+
+  @Test
+  void theFirmwareMayBeBuiltOtherwiseThanTheProfileSays() {
+    CommandRun run =
+        CommandRun.of("prove", SANDPIPER, "--built", "axes.x.stepsPerMm=160", "--format", "json");
+    assertThat(run.status()).isEqualTo(ExitStatus.FINDINGS);
+    JsonNode failed =
+        run.json()
+            .path("checks")
+            .valueStream()
+            .filter(c -> c.path("verdict").asString().equals("fail"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(failed.path("path").asString()).isEqualTo("axes.x.stepsPerMm");
+    assertThat(failed.path("seen").asString()).isEqualTo("160");
+    assertThat(failed.path("advice").asString()).contains("overrides").contains("2.0000");
+  }
+
+  @Test
+  void aMachineMayBeParkedOnASwitch() {
+    assertThat(CommandRun.of("prove", SANDPIPER, "--touched", "zMin").status())
+        .isEqualTo(ExitStatus.FINE);
+  }
+
+  @Test
+  void theIdentityIsCompared() {
+    CommandRun right = CommandRun.of("prove", SANDPIPER, "--expect", "name=sandpiper");
+    assertThat(right.status()).isEqualTo(ExitStatus.FINE);
+    CommandRun wrong = CommandRun.of("prove", SANDPIPER, "--expect", "version=9.9");
+    assertThat(wrong.status()).isEqualTo(ExitStatus.FINDINGS);
+    assertThat(wrong.out()).contains("another firmware is on the board");
+  }
+
+  @Test
+  void badInputIsOneLine() {
+    assertThat(CommandRun.of("prove", "no-such.printer.json").status()).isEqualTo(2);
+    CommandRun port = CommandRun.of("prove", SANDPIPER, "--port", "ftp://x");
+    assertThat(port.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(port.err().strip().lines()).hasSize(1);
+    CommandRun fault = CommandRun.of("prove", SANDPIPER, "--fault", "melted:xMin");
+    assertThat(fault.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(fault.err()).contains("no fault of the practice board");
+  }
+
+  @Test
+  void aPortThatIsNotThereIsNamed() {
+    CommandRun run = CommandRun.of("prove", SANDPIPER, "--port", "/dev/no-such-port");
+    assertThat(run.status()).isEqualTo(ExitStatus.DEVICE);
+    assertThat(run.err()).contains("no port '/dev/no-such-port'").contains("plug the board in");
+    CommandRun tcp = CommandRun.of("prove", SANDPIPER, "--port", "tcp://127.0.0.1:1");
+    assertThat(tcp.status()).isEqualTo(ExitStatus.DEVICE);
+    assertThat(tcp.err()).contains("127.0.0.1:1 cannot be reached");
+  }
+}
