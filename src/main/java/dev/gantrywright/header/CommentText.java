@@ -1,0 +1,64 @@
+package dev.gantrywright.header;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Takes comment marks off: slashes, stars, and the marks that documentation tools add. */
+final class CommentText {
+  private CommentText() {}
+
+  /** The lines of one or more comments, marks and rulers taken off, blank lines dropped. */
+  static List<String> lines(String raw) {
+    List<String> out = new ArrayList<>();
+    for (String line : raw.split("\\r\\n|\\n|\\r", -1)) {
+      String text = plain(line);
+      if (!text.isEmpty() && !isRuler(text)) {
+        out.add(text);
+      }
+    }
+    return out;
+  }
+
+  /** One line without its marks. */
+  static String plain(String line) {
+    String s = line.strip();
+    int from = 0;
+    if (s.startsWith("//") || s.startsWith("/*")) {
+      from = 2;
+      while (from < s.length() && (s.charAt(from) == '/' || s.charAt(from) == '*')) {
+        from++;
+      }
+      while (from < s.length() && (s.charAt(from) == '!' || s.charAt(from) == '<')) {
+        from++;
+      }
+    } else {
+      while (from < s.length() && s.charAt(from) == '*') {
+        from++;
+      }
+      if (from < s.length() && s.charAt(from) == '/') {
+        from++;
+      }
+    }
+    int to = s.length();
+    if (to - 2 >= from && s.startsWith("*/", to - 2)) {
+      to -= 2;
+      while (to > from && s.charAt(to - 1) == '*') {
+        to--;
+      }
+    }
+    return s.substring(Math.min(from, to), to).strip();
+  }
+
+  /** Whether the line is drawn of one repeated sign. */
+  static boolean isRuler(String text) {
+    if (text.length() < 3) {
+      return false;
+    }
+    for (int i = 0; i < text.length(); i++) {
+      if ("=-*#/_~+.".indexOf(text.charAt(i)) < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,227 @@
+package dev.gantrywright.header;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** Decides the conditions of {@code #if} and its kin against the macros in force. */
+final class Conditions {
+  /** The outcome, what was looked at, and what is wrong with the condition or null. */
+  record Result(Truth truth, Evidence evidence, String error) {}
+
+  private static final Result YES = new Result(Truth.TRUE, Evidence.NONE, null);
+  private static final Result NO = new Result(Truth.FALSE, Evidence.NONE, null);
+
+  private final MacroTable macros;
+  private final Language language;
+  private final IncludeResolver includes;
+  private final Predicate<String> known;
+  private final boolean keepEvidence;
+  private int counter;
+
+  Conditions(
+      MacroTable macros,
+      Language language,
+      IncludeResolver includes,
+      Predicate<String> known,
+      boolean keepEvidence) {
+    this.macros = macros;
+    this.language = language;
+    this.includes = includes;
+    this.known = known;
+    this.keepEvidence = keepEvidence;
+  }
+
+  Result decide(SourceFile file, int row) {
+    return switch (file.table().kind(row)) {
+      case IFDEF, ELIFDEF -> defined(file, row, false);
+      case IFNDEF, ELIFNDEF -> defined(file, row, true);
+      default -> expression(file, row);
+    };
+  }
+
+  List<Token> expand(SourceFile file, int row, List<Token> tokens) {
+    try {
+      return new MacroExpander(new Names(file, row)::macro).expand(tokens);
+    } catch (ExpansionLimit e) {
+      return List.of();
+    }
+  }
+
+  private Result defined(SourceFile file, int row, boolean negated) {
+    DirectiveTable table = file.table();
+    if (table.nameEnd(row) == table.nameStart(row)) {
+      return new Result(Truth.FALSE, Evidence.NONE, "this condition has no macro name");
+    }
+    String name = file.name(row);
+    Names names = new Names(file, row);
+    Truth truth = names.defined(name);
+    if (negated) {
+      truth = truth == Truth.UNKNOWN ? truth : Truth.of(truth == Truth.FALSE);
+      if (truth == Truth.UNKNOWN && IncludeGuard.row(file) == row && names.ownAlone(name)) {
+        truth = Truth.TRUE; // entered before in an open branch: here it is certain
+      }
+    }
+    if (!keepEvidence) {
+      return truth == Truth.TRUE ? YES : NO;
+    }
+    return new Result(truth, names.evidence(null), null);
+  }
+
+  private Result expression(SourceFile file, int row) {
+    Names names = new Names(file, row);
+    try {
+      List<Token> tokens = new MacroExpander(names::macro, true).expand(file.tokens().behind(row));
+      Truth truth = ConditionParser.evaluate(tokens, names).truth();
+      return new Result(truth, names.evidence(null), null);
+    } catch (ConditionError | ExpansionLimit e) {
+      String text = e.getMessage() + "; the condition counts as false";
+      return new Result(Truth.FALSE, names.evidence(text), text);
+    }
+  }
+
+  /** The names as one condition sees them. */
+  private final class Names implements ConditionNames {
+    private final SourceFile file;
+    private final int row;
+    private final List<Evidence.Item> items = new ArrayList<>();
+
+    Names(SourceFile file, int row) {
+      this.file = file;
+      this.row = row;
+    }
+
+    Evidence evidence(String error) {
+      return keepEvidence ? new Evidence(List.copyOf(items), error) : Evidence.NONE;
+    }
+
+    private Meaning meaning(String name) {
+      MacroTable.Symbol symbol = macros.find(name);
+      Meaning meaning =
+          symbol != null
+              ? symbol.meaning()
+              : known.test(name) ? Meaning.UNDEFINED : Meaning.EXTERNAL;
+      if (keepEvidence) {
+        Evidence.Item item = new Evidence.Item(name, meaning);
+        if (!items.contains(item)) {
+          items.add(item);
+        }
+      }
+      return meaning;
+    }
+
+    boolean ownAlone(String name) {
+      return meaning(name) instanceof Meaning.Several several
+          && several.alternatives().stream()
+              .allMatch(
+                  m ->
+                      m instanceof Meaning.Undefined
+                          || m instanceof Meaning.Defined d && d.file() == file);
+    }
+
+    @Override
+    public MacroBody macro(String name) {
+      MacroBody builtIn = builtIn(name);
+      if (builtIn != null) {
+        return builtIn;
+      }
+      Meaning meaning = meaning(name);
+      if (meaning instanceof Meaning.Defined defined) {
+        return defined.body();
+      }
+      if (meaning instanceof Meaning.Several several) {
+        return agreed(several);
+      }
+      return null;
+    }
+
+    private MacroBody agreed(Meaning.Several several) {
+      MacroBody all = null;
+      for (Meaning m : several.alternatives()) {
+        MacroBody body = m instanceof Meaning.Defined d ? d.body() : null;
+        if (body == null || all != null && !same(all, body)) {
+          return null;
+        }
+        all = body;
+      }
+      return all;
+    }
+
+    private boolean same(MacroBody a, MacroBody b) {
+      return a.functionLike() == b.functionLike()
+          && (a.parameters() == null || a.parameters().equals(b.parameters()))
+          && Token.spell(a.tokens()).equals(Token.spell(b.tokens()));
+    }
+
+    private MacroBody builtIn(String name) {
+      if (!name.startsWith("__") || macros.find(name) != null) {
+        return null;
+      }
+      return switch (name) {
+        case "__LINE__" -> number(file.lineOf(file.table().start(row)));
+        case "__COUNTER__" -> number(counter++);
+        default -> null;
+      };
+    }
+
+    private MacroBody number(int value) {
+      Token token = Token.of(TokenKind.NUMBER, Integer.toString(value), false);
+      return new MacroBody(null, false, List.of(token));
+    }
+
+    @Override
+    public Truth defined(String name) {
+      if (name.startsWith("__") && macros.find(name) == null && predefined(name)) {
+        return Truth.TRUE;
+      }
+      Meaning meaning = meaning(name);
+      if (meaning instanceof Meaning.Several several) {
+        Boolean all = several.defined();
+        return all == null ? Truth.UNKNOWN : Truth.of(all);
+      }
+      return meaning instanceof Meaning.External
+          ? Truth.UNKNOWN
+          : Truth.of(meaning instanceof Meaning.Defined);
+    }
+
+    /** C17 6.10.8.1, and what every current compiler answers to. */
+    private boolean predefined(String name) {
+      return switch (name) {
+        case "__FILE__", "__LINE__", "__DATE__", "__TIME__", "__COUNTER__", "__INCLUDE_LEVEL__" ->
+            true;
+        default -> ConditionOperator.isQuery(name);
+      };
+    }
+
+    @Override
+    public CValue leftOver(String name) {
+      if (name.equals("true") || name.equals("false")) {
+        boolean words = language == Language.CPP || keepEvidence;
+        return CValue.of(words && name.equals("true"));
+      }
+      Meaning meaning = meaning(name);
+      boolean settled = meaning instanceof Meaning.Undefined || meaning instanceof Meaning.Defined;
+      return settled ? CValue.ZERO : CValue.UNKNOWN;
+    }
+
+    @Override
+    public CValue call(String name, String argument) {
+      if (ConditionOperator.isQuery(name)) {
+        return keepEvidence ? CValue.UNKNOWN : CValue.ZERO;
+      }
+      boolean settled = meaning(name) instanceof Meaning.Undefined;
+      return settled || !keepEvidence ? null : CValue.UNKNOWN;
+    }
+
+    @Override
+    public Truth hasInclude(String header, boolean next) {
+      int last = header.length() - 1;
+      boolean angled = header.startsWith("<") && header.endsWith(">");
+      if (last < 2 || !angled && !(header.startsWith("\"") && header.endsWith("\""))) {
+        throw new ConditionError("__has_include wants a header name");
+      }
+      boolean found = includes.find(header.substring(1, last), angled, file, next) != null;
+      return found || !keepEvidence ? Truth.of(found) : Truth.UNKNOWN;
+    }
+  }
+}

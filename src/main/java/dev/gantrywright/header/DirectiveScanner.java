@@ -1,0 +1,331 @@
+package dev.gantrywright.header;
+
+import static dev.gantrywright.header.CharacterClass.blank;
+import static dev.gantrywright.header.CharacterClass.namePart;
+import static dev.gantrywright.header.CharacterClass.nameStart;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Finds the directives of a file (C17 6.10) in one pass over its bytes. */
+final class DirectiveScanner extends SourceCursor {
+  /** What the scanner found wrong: where, and one line of text. */
+  record Fault(int offset, String text) {}
+
+  private static final byte[] DEFINE = {'d', 'e', 'f', 'i', 'n', 'e'};
+
+  private final DirectiveTable table;
+  private final List<Fault> faults = new ArrayList<>();
+  private int[] chain = new int[16];
+  private int[] opener = new int[16];
+  private int depth;
+  private int hash;
+  private int nameFlags;
+
+  private DirectiveScanner(byte[] bytes) {
+    super(bytes, 0, bytes.length);
+    table = new DirectiveTable(bytes.length / 48);
+  }
+
+  /** The directives of a file, what is wrong with them, and whether the file holds a NUL byte. */
+  record Scan(DirectiveTable table, List<Fault> faults, boolean binary) {}
+
+  static Scan scan(byte[] bytes) {
+    DirectiveScanner scanner = new DirectiveScanner(bytes);
+    scanner.file();
+    scanner.table.trim();
+    return new Scan(scanner.table, List.copyOf(scanner.faults), hasNul(bytes));
+  }
+
+  static Scan none(byte[] bytes) {
+    return new Scan(new DirectiveTable(0), List.of(), hasNul(bytes));
+  }
+
+  private static boolean hasNul(byte[] bytes) {
+    for (byte b : bytes) {
+      if (b == 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void file() {
+    if (n >= 3 && at(0) == 0xEF && at(1) == 0xBB && at(2) == 0xBF) {
+      p = 3;
+    }
+    while (p < n) {
+      logicalLine();
+      p += lineEnd(p);
+    }
+    if (openComment >= 0) {
+      faults.add(
+          new Fault(openComment, "this comment is never closed; close it with */ before the end"));
+    }
+    while (depth > 0) {
+      depth--;
+      table.setLink(chain[depth], table.size());
+      faults.add(
+          new Fault(
+              table.start(opener[depth]), "this conditional has no #endif before the end of file"));
+    }
+  }
+
+  private void logicalLine() {
+    skipLeadingBlanks();
+    if (p >= n) {
+      return;
+    }
+    switch (b[p]) {
+      case '#' -> directive(p, p + 1);
+      case '%' -> {
+        int colon = pastSplices(p + 1);
+        if (at(colon) == ':') {
+          directive(p, colon + 1);
+        } else {
+          skipLine(false);
+        }
+      }
+      case '/' -> {
+        if (atLineComment()) {
+          int start = p;
+          skipLineComment();
+          offDefinition(start, start + 2, p, p, 0);
+        } else {
+          skipLine(false);
+        }
+      }
+      default -> skipLine(false);
+    }
+  }
+
+  /** Passes what may stand before a directive, and notes commented-out definitions there. */
+  private void skipLeadingBlanks() {
+    while (p < n) {
+      int c = b[p];
+      if (blank(c)) {
+        p++;
+      } else if (c == '\\' && splice(p) > 0) {
+        p += splice(p);
+      } else if (c == '/' && at(pastSplices(p + 1)) == '*') {
+        int start = p;
+        blockComment();
+        if (openComment < 0) {
+          blockDefinition(start);
+        }
+      } else {
+        return;
+      }
+    }
+  }
+
+  private void blockDefinition(int start) {
+    int close = p - 2;
+    if (close < start + 12 || !offKeyword(start + 2, close)) {
+      return;
+    }
+    for (int q = start; q < close; q++) {
+      if (lineEnd(q) > 0) {
+        return;
+      }
+    }
+    int after = p;
+    while (after < n && blank(b[after])) {
+      after++;
+    }
+    boolean alone = after >= n || lineEnd(after) > 0;
+    boolean note = at(after) == '/' && at(after + 1) == '/';
+    if (alone || note) {
+      int resume = p;
+      p = after;
+      if (note) {
+        skipLineComment();
+      }
+      offDefinition(start, start + 2, close, p, DirectiveTable.IN_BLOCK_COMMENT);
+      p = note ? p : resume;
+    }
+  }
+
+  /** Whether the comment text from {@code from} on begins with a hash and {@code define}. */
+  private boolean offKeyword(int from, int to) {
+    int q = offHash(from, to);
+    return q >= 0;
+  }
+
+  /** The offset behind {@code #define} at the start of a comment's text, or -1. */
+  private int offHash(int from, int to) {
+    int q = from;
+    while (q < to && (b[q] == '/' || blank(b[q]))) {
+      q++;
+    }
+    if (q >= to || b[q] != '#') {
+      return -1;
+    }
+    q++;
+    while (q < to && blank(b[q])) {
+      q++;
+    }
+    int word = q;
+    while (q < to && namePart(b[q])) {
+      q++;
+    }
+    return Arrays.equals(b, word, q, DEFINE, 0, DEFINE.length) && q < to && blank(b[q]) ? q : -1;
+  }
+
+  private void offDefinition(int start, int from, int to, int end, int flags) {
+    int q = offHash(from, to);
+    if (q < 0) {
+      return;
+    }
+    int resume = p;
+    boolean wasUnplain = unplain;
+    p = q;
+    while (p < to && (blank(b[p]) || splice(p) > 0)) {
+      p += Math.max(1, splice(p));
+    }
+    int nameFrom = p;
+    if (p < to && nameStart(b[p])) {
+      name();
+      int function = at(p) == '(' ? DirectiveTable.FUNCTION_LIKE : 0;
+      table.add(
+          DirectiveKind.OFF_DEFINE,
+          flags | nameFlags | function,
+          start,
+          nameFrom,
+          Math.min(p, to),
+          end,
+          hash);
+    }
+    p = resume;
+    unplain = wasUnplain;
+  }
+
+  private void directive(int start, int afterHash) {
+    unplain = false;
+    p = afterHash;
+    skipBlanks();
+    if (p >= n || lineEnd(p) > 0 || atLineComment()) {
+      skipLine(true);
+      table.add(DirectiveKind.NULL, 0, start, p, p, p, 0);
+      return;
+    }
+    DirectiveKind kind = keyword();
+    skipBlanks();
+    int nameFrom = p;
+    int nameTo = p;
+    int flags = 0;
+    hash = 0;
+    switch (kind) {
+      case DEFINE, UNDEF, IFDEF, IFNDEF, ELIFDEF, ELIFNDEF -> {
+        if (p < n && nameStart(b[p])) {
+          name();
+          flags = nameFlags;
+          nameTo = p;
+          if (at(pastSplices(p)) == '(' && kind == DirectiveKind.DEFINE) {
+            flags |= DirectiveTable.FUNCTION_LIKE;
+          }
+        }
+      }
+      case INCLUDE, INCLUDE_NEXT, IMPORT -> headerName();
+      default -> {}
+    }
+    skipLine(true);
+    if (!unplain) {
+      flags |= DirectiveTable.PLAIN;
+    }
+    int row = table.add(kind, flags, start, nameFrom, nameTo, p, hash);
+    nest(kind, row);
+  }
+
+  private DirectiveKind keyword() {
+    int from = p;
+    while (p < n && namePart(b[p])) {
+      p++;
+    }
+    if (splice(p) == 0) {
+      return DirectiveKind.ofKeyword(b, from, p);
+    }
+    byte[] word = new byte[16];
+    int length = 0;
+    p = from;
+    while (p < n && (namePart(b[p]) || splice(p) > 0)) {
+      if (splice(p) > 0) {
+        p += splice(p);
+      } else {
+        if (length < word.length) {
+          word[length++] = b[p];
+        }
+        p++;
+      }
+    }
+    return DirectiveKind.ofKeyword(word, 0, length);
+  }
+
+  /** Reads a macro name: its end, its hash and whether it needs cleaning before it is compared. */
+  private void name() {
+    int h = 0;
+    nameFlags = 0;
+    while (p < n) {
+      int c = b[p];
+      if (namePart(c)) {
+        if (c < 0) {
+          nameFlags = DirectiveTable.UNUSUAL_NAME;
+        }
+        h = 31 * h + (c & 0xff);
+        p++;
+      } else if (c == '\\' && (splice(p) > 0 || at(p + 1) == 'u' || at(p + 1) == 'U')) {
+        int length = splice(p);
+        if (length > 0 && !namePart(at(pastSplices(p)))) {
+          break;
+        }
+        nameFlags = DirectiveTable.UNUSUAL_NAME;
+        p += Math.max(1, length);
+      } else {
+        break;
+      }
+    }
+    hash = h;
+  }
+
+  /** An angle-bracketed header name may hold quotes and comment marks (C17 6.4.7). */
+  private void headerName() {
+    if (at(p) != '<') {
+      return;
+    }
+    int q = p;
+    while (q < n && lineEnd(q) == 0) {
+      if (b[q] == '>') {
+        p = q + 1;
+        return;
+      }
+      q++;
+    }
+  }
+
+  private void nest(DirectiveKind kind, int row) {
+    if (kind.opensConditional()) {
+      if (depth == chain.length) {
+        chain = Arrays.copyOf(chain, depth * 2);
+        opener = Arrays.copyOf(opener, depth * 2);
+      }
+      chain[depth] = row;
+      opener[depth++] = row;
+    } else if (kind.continuesConditional() || kind == DirectiveKind.ENDIF) {
+      if (depth == 0) {
+        faults.add(new Fault(table.start(row), "this has no #if before it; take it out"));
+        table.setLink(row, row);
+        return;
+      }
+      int before = chain[depth - 1];
+      if (table.kind(before) == DirectiveKind.ELSE && kind != DirectiveKind.ENDIF) {
+        faults.add(new Fault(table.start(row), "this stands behind the #else of its #if"));
+      }
+      table.setLink(before, row);
+      chain[depth - 1] = row;
+      if (kind == DirectiveKind.ENDIF) {
+        depth--;
+      }
+    }
+  }
+}

@@ -1,0 +1,89 @@
+package dev.gantrywright.header;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What a list of changes does to a folder: an outcome for each change, and the byte edits of each
+ * file. The folder itself is never written to.
+ */
+public final class EditPlan {
+  private final FirmwareFolder before;
+  private final FirmwareFolder after;
+  private final List<Change> changes;
+  private final List<Outcome> outcomes;
+  private final SortedMap<String, FileEdits> files;
+
+  private EditPlan(
+      FirmwareFolder before,
+      FirmwareFolder after,
+      List<Change> changes,
+      List<Outcome> outcomes,
+      SortedMap<String, FileEdits> files) {
+    this.before = before;
+    this.after = after;
+    this.changes = List.copyOf(changes);
+    this.outcomes = List.copyOf(outcomes);
+    this.files = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(files));
+  }
+
+  /** Works out the plan. A change that waits for another one (such as a switch) is tried again. */
+  public static EditPlan of(FirmwareFolder folder, List<Change> changes) {
+    PlanBuilder builder = new PlanBuilder(folder, changes);
+    builder.run();
+    return new EditPlan(folder, builder.folder(), changes, builder.outcomes(), builder.files());
+  }
+
+  /** A plan of ready-made edits, such as a patch; it has no changes and no outcomes. */
+  public static EditPlan ofEdits(FirmwareFolder folder, SortedMap<String, FileEdits> files) {
+    TreeMap<String, byte[]> changed = new TreeMap<>();
+    files.forEach((path, edits) -> changed.put(path, edits.apply(bytes(folder, path))));
+    return new EditPlan(folder, folder.with(changed), List.of(), List.of(), files);
+  }
+
+  private static byte[] bytes(FirmwareFolder folder, String path) {
+    byte[] bytes = folder.bytesOf(path);
+    if (bytes == null) {
+      throw new IllegalArgumentException("the folder has no file " + path);
+    }
+    return bytes;
+  }
+
+  /** The changes that were asked for. */
+  public List<Change> changes() {
+    return changes;
+  }
+
+  /** What became of each change, in their order. */
+  public List<Outcome> outcomes() {
+    return outcomes;
+  }
+
+  /** The edits of each file that changes, by path. */
+  public SortedMap<String, FileEdits> files() {
+    return files;
+  }
+
+  /** The folder that the plan was made for. */
+  public FirmwareFolder before() {
+    return before;
+  }
+
+  /** The folder as the plan leaves it. */
+  public FirmwareFolder after() {
+    return after;
+  }
+
+  /** The bytes of a header or build-settings file after the plan, changed or not. */
+  public byte[] result(String path) {
+    return bytes(after, path).clone();
+  }
+
+  /** The plan that restores the original bytes. */
+  public EditPlan inverse() {
+    TreeMap<String, FileEdits> back = new TreeMap<>();
+    files.forEach((path, edits) -> back.put(path, edits.inverse(bytes(before, path))));
+    return new EditPlan(after, before, List.of(), List.of(), back);
+  }
+}

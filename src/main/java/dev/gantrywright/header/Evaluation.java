@@ -1,0 +1,298 @@
+package dev.gantrywright.header;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * Runs the directives of files in the order in which a compiler would meet them (C17 6.10.1,
+ * 6.10.2). A condition that depends on an unknown name opens all its branches.
+ */
+final class Evaluation {
+  /** C17 5.2.4.1 asks for 15 levels; compilers stop at 200. */
+  private static final int MOST_INCLUDES_DEEP = 200;
+
+  private static final long MOST_ROWS = 50_000_000;
+  private static final int MOST_PROBLEMS = 1_000;
+
+  private final MacroTable macros = new MacroTable();
+  private final Map<String, Deque<Meaning>> pushed = new HashMap<>();
+  private final Alternatives alternatives = new Alternatives();
+  private final Set<SourceFile> once = new HashSet<>();
+  private final List<Problem> problems = new ArrayList<>();
+  private final IncludeResolver includes;
+  private final Visits visits;
+  private final boolean tellMissing;
+  private final Conditions conditions;
+  private long rows;
+  private int depth;
+
+  /**
+   * Prepares an evaluation.
+   *
+   * @param known whether the folder settles a name that has no definition in force; where it does
+   *     not, the name is unknown
+   * @param visits told what was seen, or null
+   * @param tellMissing whether a header that cannot be found is a problem
+   */
+  Evaluation(
+      Language language,
+      IncludeResolver includes,
+      Predicate<String> known,
+      Visits visits,
+      boolean tellMissing) {
+    this.includes = includes;
+    this.visits = visits;
+    this.tellMissing = tellMissing;
+    this.conditions = new Conditions(macros, language, includes, known, visits != null);
+  }
+
+  MacroTable macros() {
+    return macros;
+  }
+
+  List<Problem> problems() {
+    return problems;
+  }
+
+  /** Runs one file as if it were included here. */
+  void include(SourceFile file, SourceFile includer, int row) {
+    if (once.contains(file)) {
+      return;
+    }
+    if (depth >= MOST_INCLUDES_DEEP) {
+      problem(includer, row, "headers include each other more than 200 deep; break the circle");
+      return;
+    }
+    rows += file.table().size();
+    if (rows > MOST_ROWS) {
+      problem(file, 0, "headers include each other too often; the rest is not read");
+      return;
+    }
+    depth++;
+    if (visits != null) {
+      visits.enter(file, includer, row, alternatives.open());
+    }
+    run(file);
+    depth--;
+  }
+
+  private void run(SourceFile file) {
+    DirectiveTable table = file.table();
+    Visits.Record record = visits == null ? null : visits.of(file);
+    Deque<Branches> stack = new ArrayDeque<>();
+    int i = 0;
+    while (i < table.size()) {
+      DirectiveKind kind = table.kind(i);
+      if (record != null) {
+        visits.see(record, i, alternatives.open());
+      }
+      switch (kind) {
+        case DEFINE -> {
+          define(file, i);
+          i++;
+        }
+        case IF, IFDEF, IFNDEF -> {
+          Branches branches = new Branches();
+          stack.push(branches);
+          i = enter(file, i, branches, decide(file, i, record));
+        }
+        case ELIF, ELIFDEF, ELIFNDEF, ELSE -> i = nextBranch(file, i, stack, record);
+        case ENDIF -> {
+          if (!stack.isEmpty()) {
+            close(stack.pop());
+          }
+          i++;
+        }
+        default -> {
+          other(file, i, kind, stack);
+          i++;
+        }
+      }
+    }
+    while (!stack.isEmpty()) {
+      close(stack.pop());
+    }
+  }
+
+  private void other(SourceFile file, int row, DirectiveKind kind, Deque<Branches> stack) {
+    switch (kind) {
+      case UNDEF -> {
+        if (file.table().nameEnd(row) > file.table().nameStart(row)) {
+          alternatives.set(macros.symbol(file, row), Meaning.UNDEFINED);
+        }
+      }
+      case INCLUDE, INCLUDE_NEXT, IMPORT -> includeDirective(file, row, kind);
+      case PRAGMA -> pragma(file, row);
+      case ERROR -> error(file, row, stack);
+      default -> {}
+    }
+  }
+
+  private void define(SourceFile file, int row) {
+    DirectiveTable table = file.table();
+    if (table.nameEnd(row) == table.nameStart(row)) {
+      problem(file, row, "this #define has no name");
+    } else if (alternatives.open()) {
+      alternatives.set(macros.symbol(file, row), new Meaning.Defined(file, row));
+    } else {
+      macros.define(file, row);
+    }
+  }
+
+  private Truth decide(SourceFile file, int row, Visits.Record record) {
+    Conditions.Result result = conditions.decide(file, row);
+    if (result.error() != null) {
+      problem(file, row, result.error());
+    }
+    if (record != null) {
+      visits.decide(record, row, result.truth(), result.evidence());
+    }
+    return result.truth();
+  }
+
+  private int enter(SourceFile file, int row, Branches branches, Truth truth) {
+    if (truth == Truth.FALSE) {
+      return file.table().link(row);
+    }
+    branches.decided |= truth == Truth.TRUE;
+    branches.open |= truth == Truth.UNKNOWN;
+    if (branches.open) {
+      branches.mark = alternatives.begin();
+    }
+    return row + 1;
+  }
+
+  private int nextBranch(SourceFile file, int row, Deque<Branches> stack, Visits.Record record) {
+    if (stack.isEmpty()) {
+      return row + 1;
+    }
+    Branches branches = stack.peek();
+    finish(branches);
+    if (branches.decided) {
+      return file.table().link(row);
+    }
+    Truth truth = Truth.TRUE;
+    if (file.table().kind(row) != DirectiveKind.ELSE) {
+      truth = decide(file, row, record);
+    } else if (record != null) {
+      visits.decide(record, row, branches.open ? Truth.UNKNOWN : truth, Evidence.NONE);
+    }
+    return enter(file, row, branches, truth);
+  }
+
+  private void finish(Branches branches) {
+    if (branches.mark >= 0) {
+      Map<MacroTable.Symbol, Meaning> after = alternatives.end(branches.mark);
+      branches.mark = -1;
+      if (branches.failed) {
+        branches.failed = false;
+      } else {
+        branches.outcomes.add(after);
+      }
+    }
+  }
+
+  private void close(Branches branches) {
+    finish(branches);
+    if (!branches.open) {
+      return;
+    }
+    if (!branches.decided) {
+      branches.outcomes.add(Map.of());
+    }
+    if (!branches.outcomes.isEmpty()) {
+      alternatives.join(branches.outcomes);
+    }
+  }
+
+  /** A branch that stops the compiler is not one of the ways a build can go. */
+  private void error(SourceFile file, int row, Deque<Branches> stack) {
+    for (Branches branches : stack) {
+      if (branches.mark >= 0) {
+        branches.failed = true;
+        return;
+      }
+    }
+    if (!alternatives.open()) {
+      DirectiveTable table = file.table();
+      String text = file.text(table.nameStart(row), table.end(row)).strip();
+      problem(file, row, "#error " + text.replaceAll("\\s+", " "));
+    }
+  }
+
+  private void includeDirective(SourceFile file, int row, DirectiveKind kind) {
+    String header = HeaderName.of(file, row, conditions);
+    if (header == null) {
+      problem(file, row, "this names no header");
+      return;
+    }
+    boolean angled = header.charAt(0) == '<';
+    String name = header.substring(1, header.length() - 1);
+    SourceFile found = includes.find(name, angled, file, kind == DirectiveKind.INCLUDE_NEXT);
+    if (found != null) {
+      include(found, file, row);
+      if (kind == DirectiveKind.IMPORT) {
+        once.add(found);
+      }
+    } else if (tellMissing) {
+      problem(file, row, "the header " + header + " was not found; its macros are missing");
+    }
+  }
+
+  private void pragma(SourceFile file, int row) {
+    List<Token> words = file.tokens().behind(row);
+    if (words.isEmpty()) {
+      return;
+    }
+    String first = words.get(0).text();
+    if (first.equals("once")) {
+      if (!alternatives.open()) {
+        once.add(file);
+      }
+    } else if (first.equals("push_macro") || first.equals("pop_macro")) {
+      pushOrPop(first.equals("push_macro"), words);
+    } else if (first.equals("GCC") && words.size() > 2 && words.get(1).text().equals("poison")) {
+      for (Token name : words.subList(2, words.size())) {
+        alternatives.set(macros.symbol(name.text()), Meaning.UNDEFINED);
+      }
+    }
+  }
+
+  private void pushOrPop(boolean push, List<Token> words) {
+    if (words.size() < 3 || words.get(2).kind() != TokenKind.STRING) {
+      return;
+    }
+    String literal = words.get(2).text();
+    String name = literal.substring(1, literal.length() - 1);
+    MacroTable.Symbol symbol = macros.symbol(name);
+    Deque<Meaning> stack = pushed.computeIfAbsent(name, k -> new ArrayDeque<>());
+    if (push) {
+      stack.push(symbol.meaning());
+    } else if (!stack.isEmpty()) {
+      alternatives.set(symbol, stack.pop());
+    }
+  }
+
+  private void problem(SourceFile file, int row, String text) {
+    if (problems.size() < MOST_PROBLEMS && file != null) {
+      int line = row < file.table().size() && row >= 0 ? file.lineOf(file.table().start(row)) : 0;
+      problems.add(new Problem(file.path(), line, 0, text));
+    }
+  }
+
+  /** The state of one {@code #if … #endif} while it is run. */
+  private static final class Branches {
+    private boolean decided;
+    private boolean open;
+    private boolean failed;
+    private int mark = -1;
+    private final List<Map<MacroTable.Symbol, Meaning>> outcomes = new ArrayList<>();
+  }
+}

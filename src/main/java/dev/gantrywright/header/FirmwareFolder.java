@@ -1,0 +1,205 @@
+package dev.gantrywright.header;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A firmware folder as read at one moment: its headers under one evaluation, its build settings.
+ * Immutable; {@link #with} gives the folder that an edit would make.
+ */
+public final class FirmwareFolder {
+  private final Path root;
+  private final Map<String, String> predefined;
+  private final TreeMap<String, SourceFile> sources;
+  private final TreeMap<String, HeaderDocument> headers = new TreeMap<>();
+  private final TreeMap<String, IniDocument> buildSettings;
+  private final List<Problem> readProblems;
+  private final List<Problem> evaluationProblems;
+  private final MacroTable atEnd;
+
+  private FirmwareFolder(
+      Path root,
+      Map<String, String> predefined,
+      TreeMap<String, SourceFile> sources,
+      TreeMap<String, IniDocument> buildSettings,
+      List<Problem> readProblems,
+      FirmwareFolder before) {
+    this.root = root;
+    this.predefined = predefined;
+    this.sources = sources;
+    this.buildSettings = buildSettings;
+    this.readProblems = readProblems;
+    FolderEvaluation run = FolderEvaluation.of(sources.values(), predefined);
+    this.atEnd = run.macros();
+    this.evaluationProblems = run.problems();
+    for (SourceFile file : sources.values()) {
+      if (FolderReader.kindOf(file.path()) != FolderReader.FileKind.HEADER) {
+        continue;
+      }
+      HeaderDocument old = before == null ? null : before.headers.get(file.path());
+      boolean kept = old != null && old.source() == file;
+      headers.put(
+          file.path(),
+          kept
+              ? old.under(run.visits(), this::document)
+              : HeaderDocument.within(file, run.visits(), this::document));
+    }
+  }
+
+  /** Reads a folder with no name predefined. */
+  public static FirmwareFolder read(Path dir) throws FolderException {
+    return read(dir, Map.of(), Progress.none());
+  }
+
+  /**
+   * Reads every header, source and build-settings file below a folder.
+   *
+   * @param predefined names that the build defines, with their values
+   * @throws FolderException with one clear line, when the folder cannot be read or has no header
+   */
+  public static FirmwareFolder read(Path dir, Map<String, String> predefined, Progress progress)
+      throws FolderException {
+    FolderReader.Contents contents = FolderReader.read(dir, progress);
+    FirmwareFolder folder = of(dir, contents.files(), predefined, contents.problems());
+    if (folder.headers.isEmpty()) {
+      String more = contents.problems().isEmpty() ? "" : "; " + contents.problems().get(0);
+      throw new FolderException(
+          dir
+              + ": there is no C header (*.h) below this folder; open the firmware's folder"
+              + more);
+    }
+    return folder;
+  }
+
+  /** A folder that was read elsewhere: paths relative to it, with {@code /}, and bytes. */
+  public static FirmwareFolder of(
+      Path root, Map<String, byte[]> files, Map<String, String> predefined) {
+    return of(root, files, predefined, List.of());
+  }
+
+  private static FirmwareFolder of(
+      Path root,
+      Map<String, byte[]> files,
+      Map<String, String> predefined,
+      List<Problem> problems) {
+    TreeMap<String, SourceFile> sources = new TreeMap<>();
+    TreeMap<String, IniDocument> settings = new TreeMap<>();
+    files.forEach(
+        (path, bytes) -> {
+          switch (FolderReader.kindOf(path)) {
+            case HEADER, SOURCE -> sources.put(path, SourceFile.of(path, bytes));
+            case BUILD_SETTINGS -> settings.put(path, IniDocument.of(path, bytes));
+            default -> {}
+          }
+        });
+    return new FirmwareFolder(root, Map.copyOf(predefined), sources, settings, problems, null);
+  }
+
+  /** The folder that results when one file has other bytes; the others are not read again. */
+  public FirmwareFolder with(String path, byte[] bytes) {
+    return with(Map.of(path, bytes));
+  }
+
+  /** The folder that results when some files have other bytes. */
+  public FirmwareFolder with(Map<String, byte[]> changed) {
+    TreeMap<String, SourceFile> files = new TreeMap<>(sources);
+    TreeMap<String, IniDocument> settings = new TreeMap<>(buildSettings);
+    changed.forEach(
+        (path, bytes) -> {
+          switch (FolderReader.kindOf(path)) {
+            case HEADER, SOURCE -> files.put(path, SourceFile.of(path, bytes.clone()));
+            case BUILD_SETTINGS -> settings.put(path, IniDocument.of(path, bytes.clone()));
+            default -> throw new IllegalArgumentException(path + " is no header");
+          }
+        });
+    return new FirmwareFolder(root, predefined, files, settings, readProblems, this);
+  }
+
+  private HeaderDocument document(SourceFile file) {
+    HeaderDocument header = headers.get(file.path());
+    return header != null ? header : HeaderDocument.within(file, new Visits(), this::document);
+  }
+
+  /** The folder that was read. */
+  public Path root() {
+    return root;
+  }
+
+  /** All headers by path. */
+  public Collection<HeaderDocument> headers() {
+    return List.copyOf(headers.values());
+  }
+
+  /** The header at a path relative to the folder. */
+  public Optional<HeaderDocument> header(String path) {
+    return Optional.ofNullable(headers.get(path));
+  }
+
+  /** All build-settings files by path. */
+  public List<IniDocument> buildSettings() {
+    return List.copyOf(buildSettings.values());
+  }
+
+  /** All settings of all headers, by path and then in file order; made anew at each access. */
+  public List<Setting> settings() {
+    List<List<Setting>> lists = new ArrayList<>();
+    headers.values().forEach(header -> lists.add(header.settings()));
+    return new JoinedList<>(lists);
+  }
+
+  /** Every setting of a name, live, dead and commented out. */
+  public List<Setting> named(String name) {
+    String key = key(name);
+    List<Setting> out = new ArrayList<>();
+    for (HeaderDocument header : headers.values()) {
+      if (!header.binary()) {
+        for (int row : header.source().names().rows(key)) {
+          out.add(header.setting(row));
+        }
+      }
+    }
+    return List.copyOf(out);
+  }
+
+  /** The setting whose definition of the name is in force at the end, if that is certain. */
+  public Optional<Setting> live(String name) {
+    MacroTable.Symbol symbol = atEnd.find(key(name));
+    if (symbol == null || !symbol.defined()) {
+      return Optional.empty();
+    }
+    HeaderDocument header = headers.get(symbol.file().path());
+    boolean here = header != null && header.source() == symbol.file() && !header.binary();
+    return here ? Optional.of(header.setting(symbol.directive())) : Optional.empty();
+  }
+
+  /** What the tables call a name: its UTF-8 bytes as ISO-8859-1. */
+  private static String key(String name) {
+    byte[] utf8 = name.getBytes(StandardCharsets.UTF_8);
+    return new String(utf8, StandardCharsets.ISO_8859_1);
+  }
+
+  /** What is wrong with the folder: unreadable files, cut-off headers, faulty conditions. */
+  public List<Problem> problems() {
+    List<Problem> out = new ArrayList<>(readProblems);
+    headers.values().forEach(header -> out.addAll(header.problems()));
+    buildSettings.values().forEach(ini -> out.addAll(ini.problems()));
+    out.addAll(evaluationProblems);
+    return List.copyOf(out);
+  }
+
+  /** The bytes of a header or build-settings file, or null if the folder has none at the path. */
+  byte[] bytesOf(String path) {
+    HeaderDocument header = headers.get(path);
+    if (header != null) {
+      return header.source().bytes();
+    }
+    IniDocument ini = buildSettings.get(path);
+    return ini == null ? null : ini.bytes();
+  }
+}

@@ -1,0 +1,208 @@
+package dev.gantrywright.header;
+
+import java.util.AbstractList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.RandomAccess;
+import java.util.function.Function;
+
+/**
+ * One header, read without loss: its bytes, its settings, and what is wrong with it. Immutable;
+ * settings are made when they are asked for, so that a large header stays small.
+ */
+public final class HeaderDocument {
+  private final SourceFile source;
+  private final boolean binary;
+  private final Function<SourceFile, HeaderDocument> documents;
+  private final Visits visits;
+  private volatile int[] settingRows;
+  private volatile int[] parents;
+  private volatile CommentBlocks comments;
+  private volatile Sections sections;
+
+  private HeaderDocument(
+      SourceFile source, Visits visits, Function<SourceFile, HeaderDocument> documents) {
+    this.source = source;
+    this.visits = visits;
+    this.documents = documents;
+    this.binary = source.binary();
+  }
+
+  /**
+   * Reads a header that stands alone: names that it does not define are unknown.
+   *
+   * @param path how the header is called in settings and problems, with {@code /}
+   * @param bytes its bytes; they are copied
+   */
+  public static HeaderDocument of(String path, byte[] bytes) {
+    SourceFile source = SourceFile.of(path, bytes.clone());
+    Visits visits = new Visits();
+    NameIndex names = source.names();
+    Evaluation evaluation =
+        new Evaluation(Language.of(path), IncludeResolver.none(), names::contains, visits, false);
+    evaluation.include(source, null, -1);
+    return new HeaderDocument(source, visits, null);
+  }
+
+  static HeaderDocument within(
+      SourceFile source, Visits visits, Function<SourceFile, HeaderDocument> documents) {
+    return new HeaderDocument(source, visits, documents);
+  }
+
+  /** The same file under another evaluation, keeping what does not depend on it. */
+  HeaderDocument under(Visits newVisits, Function<SourceFile, HeaderDocument> newDocuments) {
+    HeaderDocument out = new HeaderDocument(source, newVisits, newDocuments);
+    out.settingRows = settingRows;
+    out.parents = parents;
+    out.comments = comments;
+    out.sections = sections;
+    return out;
+  }
+
+  SourceFile source() {
+    return source;
+  }
+
+  /** The path that the document was read under. */
+  public String path() {
+    return source.path();
+  }
+
+  /** A copy of the bytes as they were read. */
+  public byte[] bytes() {
+    return source.bytes().clone();
+  }
+
+  /** The SHA-256 of the bytes, in lower-case hexadecimal. */
+  public String sha256() {
+    return Digest.sha256(source.bytes());
+  }
+
+  /** The line, counted from 1, on which a byte stands. */
+  public int lineOf(int offset) {
+    return source.lineOf(offset);
+  }
+
+  /** Whether the file holds NUL bytes; then it has no settings and takes no edits. */
+  public boolean binary() {
+    return binary;
+  }
+
+  /** What is wrong with the file as it stands. */
+  public List<Problem> problems() {
+    if (binary) {
+      return List.of(
+          new Problem(path(), 0, 0, "this is not a text file (it holds NUL bytes); left alone"));
+    }
+    return List.copyOf(source.problems());
+  }
+
+  /** All settings in file order, made anew at each access. */
+  public List<Setting> settings() {
+    int[] rows = rows();
+    return new SettingList(rows);
+  }
+
+  private final class SettingList extends AbstractList<Setting> implements RandomAccess {
+    private final int[] rows;
+
+    SettingList(int[] rows) {
+      this.rows = rows;
+    }
+
+    @Override
+    public Setting get(int index) {
+      return setting(rows[index]);
+    }
+
+    @Override
+    public int size() {
+      return rows.length;
+    }
+  }
+
+  private int[] rows() {
+    int[] known = settingRows;
+    if (known == null) {
+      known = binary ? new int[0] : findRows();
+      settingRows = known;
+    }
+    return known;
+  }
+
+  private int[] findRows() {
+    DirectiveTable table = source.table();
+    int guard = IncludeGuard.row(source);
+    int[] out = new int[table.size()];
+    int count = 0;
+    for (int row = 0; row < table.size(); row++) {
+      DirectiveKind kind = table.kind(row);
+      boolean define = kind == DirectiveKind.DEFINE || kind == DirectiveKind.OFF_DEFINE;
+      boolean named = table.nameEnd(row) > table.nameStart(row);
+      if (define && named && (guard < 0 || row != guard + 1)) {
+        out[count++] = row;
+      }
+    }
+    return Arrays.copyOf(out, count);
+  }
+
+  Setting setting(int row) {
+    return new SettingReader(this).read(row);
+  }
+
+  /** The row whose name starts at the offset. */
+  int rowAt(int nameStart) {
+    DirectiveTable table = source.table();
+    int low = 0;
+    int high = table.size() - 1;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (table.nameStart(middle) < nameStart) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  State state(int row) {
+    return visits.of(source).state(row);
+  }
+
+  String reason(int row) {
+    return Reasons.of(
+        source,
+        row,
+        visits.of(source),
+        file -> file == source ? parents() : documents.apply(file).parents(),
+        visits::of);
+  }
+
+  private int[] parents() {
+    int[] known = parents;
+    if (known == null) {
+      known = Nesting.parents(source.table());
+      parents = known;
+    }
+    return known;
+  }
+
+  CommentBlocks comments() {
+    CommentBlocks known = comments;
+    if (known == null) {
+      known = CommentBlocks.of(source);
+      comments = known;
+    }
+    return known;
+  }
+
+  Sections sections() {
+    Sections known = sections;
+    if (known == null) {
+      known = Sections.of(source, comments());
+      sections = known;
+    }
+    return known;
+  }
+}

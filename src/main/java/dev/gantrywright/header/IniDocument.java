@@ -1,0 +1,84 @@
+package dev.gantrywright.header;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One build-settings file ({@code [section]}, {@code key = value}, comments with {@code ;} and
+ * {@code #}, values over several indented lines), read without loss. Immutable.
+ */
+public final class IniDocument {
+  /**
+   * One key.
+   *
+   * @param section the section that it stands in; empty before the first
+   * @param key its name
+   * @param value its value; lines of a longer one are separated by {@code \n}, comments are left
+   *     out
+   * @param line line of the key, counted from 1
+   * @param keySpan the key
+   * @param valueSpan the value from its first to its last byte; where it would go if it is empty
+   */
+  public record Entry(
+      String section, String key, String value, int line, Span keySpan, Span valueSpan) {}
+
+  private final SourceFile source;
+  private final IniReader.Reading reading;
+
+  private IniDocument(SourceFile source) {
+    this.source = source;
+    this.reading = IniReader.read(source);
+  }
+
+  /** Reads the bytes; they are copied. */
+  public static IniDocument of(String path, byte[] bytes) {
+    return new IniDocument(SourceFile.unscanned(path, bytes.clone()));
+  }
+
+  /** The path that the document was read under. */
+  public String path() {
+    return source.path();
+  }
+
+  /** A copy of the bytes as they were read. */
+  public byte[] bytes() {
+    return source.bytes().clone();
+  }
+
+  /** The SHA-256 of the bytes, in lower-case hexadecimal. */
+  public String sha256() {
+    return Digest.sha256(source.bytes());
+  }
+
+  SourceFile source() {
+    return source;
+  }
+
+  /** The names of all sections in file order; the empty one if keys stand before the first. */
+  public List<String> sections() {
+    return List.copyOf(new LinkedHashSet<>(reading.sections()));
+  }
+
+  /** All keys in file order. */
+  public List<Entry> entries() {
+    return reading.entries();
+  }
+
+  /** The key of a section that decides: the last of that name. */
+  public Optional<Entry> entry(String section, String key) {
+    return entries().stream()
+        .filter(e -> e.section().equals(section) && e.key().equals(key))
+        .reduce((a, b) -> b);
+  }
+
+  /** What is wrong with the file as it stands. */
+  public List<Problem> problems() {
+    return reading.problems();
+  }
+
+  /** The offset behind the last line of a section that holds more than blanks, or -1. */
+  int endOf(String section) {
+    return reading.ends().getOrDefault(section, -1);
+  }
+}

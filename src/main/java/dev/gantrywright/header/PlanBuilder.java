@@ -1,0 +1,171 @@
+package dev.gantrywright.header;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Works changes into a folder round by round: those that do not touch each other go in together,
+ * the folder is read again, and what was refused then gets another chance.
+ */
+final class PlanBuilder {
+  private static final int MOST_ROUNDS = 100;
+
+  private final FirmwareFolder original;
+  private final List<Change> changes;
+  private final Outcome[] outcomes;
+  private final boolean[] waiting;
+  private final Map<String, Pieces> pieces = new HashMap<>();
+  private FirmwareFolder folder;
+
+  PlanBuilder(FirmwareFolder folder, List<Change> changes) {
+    this.original = folder;
+    this.folder = folder;
+    this.changes = changes;
+    this.outcomes = new Outcome[changes.size()];
+    this.waiting = new boolean[changes.size()];
+  }
+
+  void run() {
+    Arrays.fill(waiting, true);
+    Conflicts conflicts = new Conflicts();
+    for (int i = 0; i < outcomes.length; i++) {
+      String conflict = conflicts.with(changes.get(i));
+      if (conflict != null) {
+        outcomes[i] = new Outcome.Refused(conflict);
+        waiting[i] = false;
+      }
+    }
+    int rounds = 0;
+    while (rounds++ < MOST_ROUNDS && round()) {
+      // another round
+    }
+  }
+
+  /** Whether anything was edited, so that another round may settle more. */
+  private boolean round() {
+    Map<String, List<Edit>> edits = new TreeMap<>();
+    List<Runnable> later = new ArrayList<>();
+    for (int i = 0; i < outcomes.length; i++) {
+      if (waiting[i]) {
+        propose(i, edits, later);
+      }
+    }
+    if (edits.isEmpty()) {
+      return false;
+    }
+    Map<String, byte[]> changed = new TreeMap<>();
+    edits.forEach(
+        (path, list) -> {
+          list.sort(Comparator.comparingInt(e -> e.span().start()));
+          byte[] now = folder.bytesOf(path);
+          pieces.computeIfAbsent(path, p -> new Pieces(original.bytesOf(p).length)).apply(list);
+          changed.put(path, FileEdits.of(path, now, list).apply(now));
+        });
+    folder = folder.with(changed);
+    later.forEach(Runnable::run);
+    return true;
+  }
+
+  private void propose(int i, Map<String, List<Edit>> edits, List<Runnable> later) {
+    Proposal proposal = proposal(changes.get(i));
+    if (proposal instanceof Proposal.Already already) {
+      settle(i, new Outcome.AlreadySo(already.path(), already.line()));
+    } else if (proposal instanceof Proposal.No no) {
+      outcomes[i] = new Outcome.Refused(no.reason());
+      waiting[i] = no.mayChange();
+    } else if (proposal instanceof Proposal.Edits wanted) {
+      List<Edit> round = edits.computeIfAbsent(wanted.path(), p -> new ArrayList<>());
+      boolean touches = wanted.edits().stream().anyMatch(e -> round.stream().anyMatch(e::touches));
+      if (touches) {
+        outcomes[i] = new Outcome.Refused("it touches another change of this plan");
+        return;
+      }
+      String newLine = proven(wanted);
+      if (newLine == null) {
+        settle(
+            i,
+            new Outcome.Refused(
+                "the edit at " + wanted.path() + " would change more than was asked; not done"));
+      } else {
+        round.addAll(wanted.edits());
+        int line = lineIn(wanted);
+        settle(
+            i, new Outcome.Applied(wanted.path(), line, wanted.oldLine(), newLine, wanted.note()));
+      }
+      if (round.isEmpty()) {
+        edits.remove(wanted.path());
+      }
+    }
+  }
+
+  private void settle(int i, Outcome outcome) {
+    outcomes[i] = outcome;
+    waiting[i] = false;
+  }
+
+  private int lineIn(Proposal.Edits wanted) {
+    return LineIndex.of(folder.bytesOf(wanted.path())).lineOf(wanted.offset());
+  }
+
+  /** The line as it will read, or null if the edit does more than it should. */
+  private String proven(Proposal.Edits wanted) {
+    byte[] now = folder.bytesOf(wanted.path());
+    byte[] then = FileEdits.of(wanted.path(), now, wanted.edits()).apply(now);
+    if (wanted.row() < 0) {
+      return IniChanges.lineAt(wanted.path(), then, wanted.offset());
+    }
+    SourceFile before = folder.header(wanted.path()).orElseThrow().source();
+    SourceFile after = SourceFile.of(wanted.path(), then);
+    List<Edit> sorted = new ArrayList<>(wanted.edits());
+    sorted.sort(Comparator.comparingInt(e -> e.span().start()));
+    if (!EditProof.holds(before, after, sorted, wanted.row(), wanted.inserts())) {
+      return null;
+    }
+    if (wanted.inserts()) {
+      return new String(sorted.get(0).replacement(), after.charset()).strip();
+    }
+    return after.text(wanted.offset(), after.table().end(wanted.row()));
+  }
+
+  private Proposal proposal(Change change) {
+    HeaderChanges headers = new HeaderChanges(folder);
+    if (change instanceof Change.SetValue c) {
+      return headers.setValue(c);
+    } else if (change instanceof Change.SetElement c) {
+      return headers.setElement(c);
+    } else if (change instanceof Change.SwitchOn c) {
+      return headers.switchOn(c);
+    } else if (change instanceof Change.SwitchOff c) {
+      return headers.switchOff(c);
+    } else if (change instanceof Change.InsertAfter c) {
+      return headers.insertAfter(c);
+    }
+    return new IniChanges(folder).setKey((Change.SetKey) change);
+  }
+
+  FirmwareFolder folder() {
+    return folder;
+  }
+
+  List<Outcome> outcomes() {
+    return List.of(outcomes);
+  }
+
+  SortedMap<String, FileEdits> files() {
+    SortedMap<String, FileEdits> out = new TreeMap<>();
+    pieces.forEach(
+        (path, p) -> {
+          List<Edit> edits = p.edits();
+          if (!edits.isEmpty()) {
+            out.put(path, FileEdits.of(path, original.bytesOf(path), edits));
+          }
+        });
+    return out;
+  }
+}

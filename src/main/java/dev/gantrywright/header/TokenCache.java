@@ -1,0 +1,57 @@
+package dev.gantrywright.header;
+
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+
+/** Tokens of the directives of one file, cut when first needed and kept for the next evaluation. */
+final class TokenCache {
+  private final SourceFile file;
+  private volatile AtomicReferenceArray<Object> kept;
+
+  TokenCache(SourceFile file) {
+    this.file = file;
+  }
+
+  /**
+   * What follows the keyword of a conditional, an inclusion or another directive without a name.
+   */
+  @SuppressWarnings("unchecked") // such a row holds nothing else
+  List<Token> behind(int directive) {
+    AtomicReferenceArray<Object> slots = slots();
+    Object known = slots.get(directive);
+    if (known == null) {
+      known = List.copyOf(lex(directive));
+      slots.set(directive, known);
+    }
+    return (List<Token>) known;
+  }
+
+  /** The macro that a definition makes, or null if its parameter list is malformed. */
+  MacroBody macro(int directive) {
+    AtomicReferenceArray<Object> slots = slots();
+    Object known = slots.get(directive);
+    if (known == null) {
+      boolean function = file.table().has(directive, DirectiveTable.FUNCTION_LIKE);
+      known = MacroBody.parse(lex(directive), function);
+      if (known != null) {
+        slots.set(directive, known);
+      }
+    }
+    return (MacroBody) known;
+  }
+
+  private List<Token> lex(int directive) {
+    DirectiveTable table = file.table();
+    return List.copyOf(
+        TokenLexer.lex(file.bytes(), table.nameEnd(directive), table.end(directive)));
+  }
+
+  private AtomicReferenceArray<Object> slots() {
+    AtomicReferenceArray<Object> known = kept;
+    if (known == null) {
+      known = new AtomicReferenceArray<>(file.table().size());
+      kept = known;
+    }
+    return known;
+  }
+}

@@ -1,0 +1,93 @@
+package dev.gantrywright.header;
+
+import java.util.IdentityHashMap;
+import java.util.Map;
+
+/** What an evaluation saw of each file: states of settings, outcomes of conditions. */
+final class Visits {
+  private static final byte DEAD = 0;
+  private static final byte OPEN = 1;
+  private static final byte LIVE = 2;
+
+  /** One file. Rows are those of its directive table. */
+  static final class Record {
+    private final byte[] seen;
+    private final Truth[] outcomes;
+    private final Evidence[] evidence;
+    private SourceFile includer;
+    private int includeRow = -1;
+    private byte entered;
+
+    private Record(int rows) {
+      seen = new byte[rows];
+      outcomes = new Truth[rows];
+      evidence = new Evidence[rows];
+    }
+
+    State state(int row) {
+      return seen[row] == LIVE ? State.LIVE : seen[row] == OPEN ? State.OPEN : State.DEAD;
+    }
+
+    /** How the condition of a row came out, or null if it was never evaluated. */
+    Truth outcome(int row) {
+      return outcomes[row];
+    }
+
+    Evidence evidence(int row) {
+      return evidence[row] == null ? Evidence.NONE : evidence[row];
+    }
+
+    SourceFile includer() {
+      return includer;
+    }
+
+    int includeRow() {
+      return includeRow;
+    }
+  }
+
+  private final Map<SourceFile, Record> records = new IdentityHashMap<>();
+
+  Record of(SourceFile file) {
+    Record known = records.get(file);
+    if (known == null) {
+      known = new Record(file.table().size());
+      records.put(file, known);
+    }
+    return known;
+  }
+
+  void enter(SourceFile file, SourceFile includer, int row, boolean open) {
+    Record record = of(file);
+    byte mark = open ? OPEN : LIVE;
+    if (mark > record.entered) {
+      record.entered = mark;
+      record.includer = includer;
+      record.includeRow = row;
+    }
+  }
+
+  boolean entered(SourceFile file) {
+    return of(file).entered != DEAD;
+  }
+
+  void see(Record record, int row, boolean open) {
+    byte mark = open ? OPEN : LIVE;
+    if (mark > record.seen[row]) {
+      record.seen[row] = mark;
+    }
+  }
+
+  /** Keeps the most favourable outcome of several passes. */
+  void decide(Record record, int row, Truth truth, Evidence evidence) {
+    Truth known = record.outcomes[row];
+    if (known == null || rank(truth) > rank(known)) {
+      record.outcomes[row] = truth;
+      record.evidence[row] = evidence;
+    }
+  }
+
+  private static int rank(Truth truth) {
+    return truth == Truth.TRUE ? 2 : truth == Truth.UNKNOWN ? 1 : 0;
+  }
+}

@@ -1,0 +1,93 @@
+package dev.gantrywright.header;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class EditPlanTest {
+  private static FirmwareFolder folder(String text) {
+    return FirmwareFolder.of(
+        Path.of("rookery"), Map.of("perch.h", text.getBytes(StandardCharsets.UTF_8)), Map.of());
+  }
+
+  private static String after(String text, Change... changes) {
+    EditPlan plan = EditPlan.of(folder(text), List.of(changes));
+    assertThat(plan.outcomes()).allMatch(o -> o instanceof Outcome.Applied, "applied");
+    assertThat(plan.inverse().result("perch.h")).isEqualTo(text.getBytes(StandardCharsets.UTF_8));
+    return new String(plan.result("perch.h"), StandardCharsets.UTF_8);
+  }
+
+  private static String refusal(String text, Change change) {
+    Outcome outcome = EditPlan.of(folder(text), List.of(change)).outcomes().get(0);
+    assertThat(outcome).isInstanceOf(Outcome.Refused.class);
+    return ((Outcome.Refused) outcome).reason();
+  }
+
+  @Test
+  void setsAValueAndKeepsTheCommentInItsColumn() {
+    assertThat(after("#define A  5     // note\r\n#define B 1", set("A", "123")))
+        .isEqualTo("#define A  123   // note\r\n#define B 1");
+  }
+
+  @Test
+  void switchesOnAndOff() {
+    assertThat(after("  //#define A 1 // x\n", new Change.SwitchOn("A", "")))
+        .isEqualTo("  #define A 1 // x\n");
+    assertThat(after("/* #define A 1 */\n", new Change.SwitchOn("A", "")))
+        .isEqualTo("#define A 1\n");
+    assertThat(after("  #define A \\\n 1\n", new Change.SwitchOff("A", "")))
+        .isEqualTo("  //#define A \\\n 1\n");
+  }
+
+  @Test
+  void setsAnElementOfANestedList() {
+    assertThat(
+            after(
+                "#define L { 1, \\\n  { 2, 3 } }  // n\n",
+                new Change.SetElement("L", List.of(1, 1), "42", "")))
+        .isEqualTo("#define L { 1, \\\n  { 2, 42 } } // n\n");
+  }
+
+  @Test
+  void insertsWithTheFilesLineEnd() {
+    assertThat(after("#define A 1\r\n", new Change.InsertAfter("A", "#define B 2", "")))
+        .isEqualTo("#define A 1\r\n#define B 2\r\n");
+    assertThat(after("#define A 1", new Change.InsertAfter("A", "#define B 2", "")))
+        .isEqualTo("#define A 1\n#define B 2");
+  }
+
+  @Test
+  void aSwitchOpensTheWayForAValue() {
+    String text = "//#define X\n#ifdef X\n#define Y 1\n#endif\n";
+    assertThat(after(text, set("Y", "2"), new Change.SwitchOn("X", "")))
+        .isEqualTo("#define X\n#ifdef X\n#define Y 2\n#endif\n");
+  }
+
+  @Test
+  void refusesWhatWouldNotBeSafe() {
+    assertThat(refusal("#define X 0\n#if X\n#define Y 1\n#endif\n", set("Y", "2")))
+        .contains("not seen by the compiler");
+    assertThat(refusal("#define F(x) x\n", set("F", "2"))).contains("function-like");
+    assertThat(refusal("#define A 1\n", set("A", "2 // x"))).contains("comment mark");
+    assertThat(refusal("#define A 1\n", set("A", "\"x"))).contains("not closed");
+    assertThat(refusal("//#define A 1\n", set("A", "2"))).contains("commented out");
+    assertThat(refusal("#define A 1\n", set("B", "2"))).contains("no header");
+  }
+
+  @Test
+  void editsTheDefinitionThatDecides() {
+    EditPlan plan =
+        EditPlan.of(folder("#define A 1\n#undef A\n#define A 2\n"), List.of(set("A", "3")));
+    assertThat(new String(plan.result("perch.h"), StandardCharsets.UTF_8))
+        .isEqualTo("#define A 1\n#undef A\n#define A 3\n");
+    assertThat(((Outcome.Applied) plan.outcomes().get(0)).note()).contains("perch.h:1");
+  }
+
+  private static Change set(String name, String value) {
+    return new Change.SetValue(name, value, "");
+  }
+}
