@@ -10,6 +10,7 @@ import dev.gantrywright.physics.SamUart;
 import dev.gantrywright.physics.Stm32Uart;
 import dev.gantrywright.physics.UartKind;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -20,6 +21,10 @@ import picocli.CommandLine.Option;
     name = "baud",
     description = "What a UART makes of a baud rate: divisor, rate that comes out, error.")
 final class BaudCalculator extends Calculator {
+  // Half of the 4.5 to 5 % that an ideal receiver of ten bits bears, both ends sharing it; the AVR
+  // data sheets recommend the same figure.
+  private static final double USUAL_LIMIT = 2.0;
+
   @Option(
       names = "--uart",
       paramLabel = "KIND",
@@ -51,11 +56,18 @@ final class BaudCalculator extends Calculator {
   @Option(names = "--over8", description = "stm32: oversampling by 8.")
   boolean over8;
 
+  private long clockUsed;
+
   @Override
   Answer answer() {
     UartKind kind = UartKind.of(uart).orElseThrow(() -> problem(unknownUart()));
     refuse(doubleSpeed && kind != UartKind.AVR, "--double-speed", "it belongs to --uart avr");
     refuse(over8 && kind != UartKind.STM32, "--over8", "it belongs to --uart stm32");
+    Answer answer = answer(kind);
+    return withNeighbours(answer, kind);
+  }
+
+  private Answer answer(UartKind kind) {
     return switch (kind) {
       case AVR ->
           whole(AvrUart.setting(clock(16_000_000), baud, doubleSpeed), "UBRR")
@@ -85,12 +97,31 @@ final class BaudCalculator extends Calculator {
     };
   }
 
+  /** Names the usual rates that do come out well, where the wanted one does not. */
+  private Answer withNeighbours(Answer answer, UartKind kind) {
+    double limit =
+        kind == UartKind.AVR ? AvrUart.recommendedErrorPercent(8, doubleSpeed) : USUAL_LIMIT;
+    double error = Math.abs((double) answer.values().get("errorPercent"));
+    if (error <= limit) {
+      return answer;
+    }
+    List<Long> better = kind.usualBaudsWithin(clockUsed, limit);
+    return answer
+        .line("mind", "beyond the ±" + limit + " % that a receiver of 8 data bits should see")
+        .line(
+            "better",
+            better.isEmpty()
+                ? "no usual rate comes out within that at this clock"
+                : better.stream().map(String::valueOf).collect(Collectors.joining(", ")));
+  }
+
   private long clock(long usual) {
-    return clock == null ? usual : clock;
+    clockUsed = clock == null ? usual : clock;
+    return clockUsed;
   }
 
   private long stm32Clock() {
-    return needed(clock, "--clock", "the clock of the USART's bus in Hz (APB1 or APB2)");
+    return clock(needed(clock, "--clock", "the clock of the USART's bus in Hz (APB1 or APB2)"));
   }
 
   private static Answer lpc17(FractionalSetting setting) {
