@@ -15,13 +15,21 @@ import java.util.stream.Stream;
  * @param belts synchronous belts
  * @param screws screw threads
  * @param frames motor mounting frames
+ * @param ntcCurves thermistor tables
+ * @param ntcSensors thermistors
+ * @param platinumClasses tolerance classes of platinum sensors
+ * @param ampacities what conductors carry
  */
 public record Catalog(
     List<Mcu> mcus,
     List<DriverIc> drivers,
     List<Belt> belts,
     List<Screw> screws,
-    List<MotorFrame> frames) {
+    List<MotorFrame> frames,
+    List<NtcCurve> ntcCurves,
+    List<NtcSensor> ntcSensors,
+    List<PlatinumClass> platinumClasses,
+    List<Ampacity> ampacities) {
 
   /**
    * Reads the data files that lie beside this class.
@@ -42,7 +50,11 @@ public record Catalog(
         Row.all("driver-ics.json", "drivers").stream().map(DriverIc::of).toList(),
         Row.all("belts.json", "belts").stream().map(Belt::of).toList(),
         Row.all("screws.json", "screws").stream().map(Screw::of).toList(),
-        Row.all("motor-frames.json", "frames").stream().map(MotorFrame::of).toList());
+        Row.all("motor-frames.json", "frames").stream().map(MotorFrame::of).toList(),
+        Row.all("ntc-curves.json", "curves").stream().map(NtcCurve::of).toList(),
+        Row.all("ntc-sensors.json", "sensors").stream().map(NtcSensor::of).toList(),
+        Row.all("platinum-classes.json", "classes").stream().map(PlatinumClass::of).toList(),
+        Row.all("conductors.json", "conductors").stream().map(Ampacity::of).toList());
   }
 
   private static McuFamily familyOf(Row row, Map<String, McuFamily> families) {
@@ -82,6 +94,24 @@ public record Catalog(
     String wanted = designation.strip().replace('×', 'x').replace(" ", "");
     return screws.stream()
         .filter(row -> row.designation().replace(" ", "").equalsIgnoreCase(wanted))
+        .findFirst();
+  }
+
+  /** The thermistor table by its number. */
+  public Optional<NtcCurve> ntcCurve(String curve) {
+    return ntcCurves.stream().filter(row -> row.curve().equals(curve.strip())).findFirst();
+  }
+
+  /** The thermistor by its name, in any case. */
+  public Optional<NtcSensor> ntcSensor(String name) {
+    return ntcSensors.stream().filter(row -> row.name().equalsIgnoreCase(name.strip())).findFirst();
+  }
+
+  /** What a conductor of this cross-section carries by this method at this ambient temperature. */
+  public Optional<Ampacity> ampacity(double areaMm2, String method, double ambientCelsius) {
+    return ampacities.stream()
+        .filter(row -> row.areaMm2() == areaMm2 && row.ambientCelsius() == ambientCelsius)
+        .filter(row -> row.method().equalsIgnoreCase(method.strip()))
         .findFirst();
   }
 }

@@ -7,18 +7,19 @@ package dev.gantrywright.physics;
  *
  * @param a constant term in 1/K
  * @param b factor of ln R in 1/K
- * @param c factor of (ln R)³ in 1/K, not below zero
+ * @param c factor of (ln R)³ in 1/K; below zero only in a fit over resistance ratios, which then
+ *     holds near them
  */
 public record SteinhartHart(double a, double b, double c) {
 
   /**
-   * @throws OutOfDomain unless b is above zero and c not below it, which is what makes the
-   *     resistance fall with temperature
+   * @throws OutOfDomain unless b is above zero, which is what makes the resistance fall with
+   *     temperature
    */
   public SteinhartHart {
     OutOfDomain.finite("a", a);
     OutOfDomain.positive("b", b);
-    OutOfDomain.notNegative("c", c);
+    OutOfDomain.finite("c", c);
   }
 
   /** The curve through three points of resistance (Ω or ratio) and temperature (°C). */
@@ -51,16 +52,42 @@ public record SteinhartHart(double a, double b, double c) {
     return Kelvin.celsiusOfReciprocal(a + b * log + c * log * log * log);
   }
 
-  /** Resistance at a temperature in °C: the one real root of the cubic. */
+  /**
+   * Resistance at a temperature in °C: the real root of the cubic.
+   *
+   * @throws OutOfDomain if c is below zero and the temperature lies beyond the curve's turning
+   *     point
+   */
   public double ohms(double celsius) {
     double y = 1 / Kelvin.of(celsius) - a;
     if (c == 0) {
       return Math.exp(y / b);
     }
+    if (c < 0) {
+      return Math.exp(rootBeforeTurning(y));
+    }
     double half = y / (2 * c);
     double third = b / (3 * c);
     double root = Math.sqrt(third * third * third + half * half);
     return Math.exp(Math.cbrt(half + root) + Math.cbrt(half - root));
+  }
+
+  private double rootBeforeTurning(double y) {
+    double turning = Math.sqrt(-b / (3 * c));
+    if (Math.abs(y) > 2 * b * turning / 3) {
+      throw new OutOfDomain("the temperature lies beyond the curve's turning point");
+    }
+    double low = -turning;
+    double high = turning;
+    for (int i = 0; i < 100; i++) {
+      double middle = (low + high) / 2;
+      if (b * middle + c * middle * middle * middle < y) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
   }
 
   private static double log(double ohms) {

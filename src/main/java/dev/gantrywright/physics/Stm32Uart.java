@@ -52,4 +52,18 @@ public final class Stm32Uart {
     int kept = (int) Math.round(usartDiv * 16);
     return over8 ? kept & ~0xF | (kept & 0xF) >> 1 : kept;
   }
+
+  /**
+   * Most total deviation in percent of sender, receiver and line for 8 data bits with three samples
+   * a bit (RM0090 tolerance table, memory).
+   *
+   * @param over8 true when oversampling by 8
+   * @param fraction true where the divisor has a fraction
+   */
+  public static double tolerancePercent(boolean over8, boolean fraction) {
+    if (over8) {
+      return fraction ? 2.0 : 2.5;
+    }
+    return fraction ? 3.33 : 3.75;
+  }
 }
