@@ -14,10 +14,13 @@ public record Examination(Image image, Chip chip, Loader loader, Circumstances a
   /** Puts the image at the loader's offset and, in a UF2 file, takes the chip's own family. */
   public static Examination of(Image image, Chip chip, Loader loader, Circumstances around) {
     Image placed = image.at(chip.flash().start() + loader.startBytes());
-    if (image.details() instanceof ImageDetails.Uf2 uf2 && chip.uf2Family().isPresent()) {
-      Contents own = uf2.families().get(chip.uf2Family().getAsLong());
-      if (own != null) {
-        placed = placed.with(own);
+    if (image.details() instanceof ImageDetails.Uf2 uf2) {
+      for (long family : chip.uf2Families()) {
+        Contents own = uf2.families().get(family);
+        if (own != null && !own.isEmpty()) {
+          placed = placed.with(own);
+          break;
+        }
       }
     }
     return new Examination(placed, chip, loader, around);
@@ -51,6 +54,24 @@ public record Examination(Image image, Chip chip, Loader loader, Circumstances a
 
   boolean inRam(long address) {
     return chip.ram().stream().anyMatch(b -> b.range().contains(address));
+  }
+
+  /** Whether banks of RAM hold all of a range, running on from one to the next where they touch. */
+  boolean ramHolds(Range range) {
+    long at = range.start();
+    while (at < range.end()) {
+      long here = at;
+      OptionalLong next =
+          chip.ram().stream()
+              .filter(b -> b.range().contains(here))
+              .mapToLong(b -> b.range().end())
+              .max();
+      if (next.isEmpty()) {
+        return false;
+      }
+      at = next.getAsLong();
+    }
+    return true;
   }
 
   boolean inImage(long address) {

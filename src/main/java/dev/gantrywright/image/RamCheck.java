@@ -12,8 +12,7 @@ final class RamCheck implements ImageCheck {
     for (ElfSection s : elf.sections()) {
       Range range = Range.of(address(e, s), s.size());
       boolean known =
-          e.chip().flash().overlaps(range)
-              || e.chip().ram().stream().anyMatch(b -> b.range().contains(range));
+          e.chip().flash().overlaps(range) || e.ramHolds(range);
       if (s.writable() && !known && ramLike(e, s)) {
         out.accept(
             Remark.error(

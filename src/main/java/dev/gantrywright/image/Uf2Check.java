@@ -1,5 +1,7 @@
 package dev.gantrywright.image;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -15,25 +17,23 @@ final class Uf2Check implements ImageCheck {
       return;
     }
     Set<Long> families = new TreeSet<>(uf2.families().keySet());
-    if (e.chip().uf2Family().isPresent()) {
-      long wanted = e.chip().uf2Family().getAsLong();
-      if (families.equals(Set.of(0L))) {
-        out.accept(
-            Remark.warning(
-                "uf2-without-family",
-                "The file names no family: some loaders refuse it, others take any.",
-                "no block carries a family number; " + e.chip().part() + " is " + Hex.word(wanted),
-                "Convert it with the family number.",
-                SOURCE));
-      } else if (!families.contains(wanted)) {
-        out.accept(
-            Remark.error(
-                "uf2-other-family",
-                "The file is for another family of controllers; the loader would ignore it.",
-                "it names " + names(families) + "; " + e.chip().part() + " is " + Hex.word(wanted),
-                "Check the build target.",
-                SOURCE));
-      }
+    List<Long> wanted = e.chip().uf2Families();
+    if (!wanted.isEmpty() && families.equals(Set.of(0L))) {
+      out.accept(
+          Remark.warning(
+              "uf2-without-family",
+              "The file names no family: some loaders refuse it, others take any.",
+              "no block carries a family number; " + e.chip().part() + " is " + names(wanted),
+              "Convert it with the family number.",
+              SOURCE));
+    } else if (!wanted.isEmpty() && wanted.stream().noneMatch(families::contains)) {
+      out.accept(
+          Remark.error(
+              "uf2-other-family",
+              "The file is for another family of controllers; the loader would ignore it.",
+              "it names " + names(families) + "; " + e.chip().part() + " is " + names(wanted),
+              "Check the build target.",
+              SOURCE));
     }
     boolean odd =
         e.image().contents().segments().stream()
@@ -49,7 +49,7 @@ final class Uf2Check implements ImageCheck {
     }
   }
 
-  private static String names(Set<Long> families) {
+  private static String names(Collection<Long> families) {
     return families.stream()
         .map(
             f ->

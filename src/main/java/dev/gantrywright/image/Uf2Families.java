@@ -1,8 +1,6 @@
 package dev.gantrywright.image;
 
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalLong;
 import tools.jackson.databind.JsonNode;
 
 /** The registered UF2 family numbers, from {@code uf2-families.json}. */
@@ -19,23 +17,6 @@ final class Uf2Families {
       }
     }
     return Optional.empty();
-  }
-
-  /** The number for a part: the longest registered name that the part number starts with. */
-  static OptionalLong forPart(String part) {
-    String p = part.toUpperCase(Locale.ROOT);
-    String best = "";
-    long found = -1;
-    for (JsonNode row : ROWS) {
-      for (JsonNode prefix : row.get("parts")) {
-        String name = prefix.asString();
-        if (p.startsWith(name) && name.length() > best.length()) {
-          best = name;
-          found = number(row);
-        }
-      }
-    }
-    return found < 0 ? OptionalLong.empty() : OptionalLong.of(found);
   }
 
   private static long number(JsonNode row) {

@@ -30,12 +30,13 @@ final class VectorCheck implements ImageCheck {
     }
     reset(e, reset.getAsLong(), out);
     others(e, out);
-    if (e.vectorStart() % VectorTable.alignment(0) != 0) {
+    int alignment = VectorTable.alignment(e.chip().interrupts().orElse(0));
+    if (e.vectorStart() % alignment != 0) {
       out.accept(
           Remark.error(
               "vectors-misaligned",
               "The vector table cannot stand at this offset.",
-              Hex.word(e.vectorStart()) + " is not a multiple of " + VectorTable.alignment(0),
+              Hex.word(e.vectorStart()) + " is not a multiple of " + alignment,
               "Correct the loader offset in the board sheet.",
               SOURCE));
     }
@@ -62,13 +63,29 @@ final class VectorCheck implements ImageCheck {
     }
   }
 
+  private static boolean leadsIn(Examination e, long word) {
+    return VectorTable.thumb(word) && (e.inImage(word - 1) || e.inRam(word - 1));
+  }
+
   private static void others(Examination e, Consumer<Remark> out) {
     List<String> wrong = new ArrayList<>();
     for (int n : e.chip().core() == Core.ARM_V6M ? V6M : V7M) {
       long word = e.vector(n).orElse(0);
-      boolean lies = VectorTable.thumb(word) && (e.inImage(word - 1) || e.inRam(word - 1));
-      if (word != 0 && !lies) {
+      if (word != 0 && !leadsIn(e, word)) {
         wrong.add(n + " is " + Hex.word(word));
+      }
+    }
+    // A table may stop short; the first handler behind it bounds how long it can be.
+    int last = VectorTable.SYSTEM_VECTORS + e.chip().interrupts().orElse(0);
+    long bound = Long.MAX_VALUE;
+    for (int n = VectorTable.RESET; n < last && e.vectorStart() + 4L * n < bound; n++) {
+      long word = e.vector(n).orElse(0);
+      if (leadsIn(e, word) && e.inImage(word - 1) && word > e.vectorStart()) {
+        bound = Math.min(bound, word - 1);
+      }
+      if (n >= VectorTable.SYSTEM_VECTORS && word != 0 && !leadsIn(e, word)) {
+        wrong.add(n + " is " + Hex.word(word));
+        break;
       }
     }
     if (!wrong.isEmpty()) {

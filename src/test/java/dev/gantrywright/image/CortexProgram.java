@@ -22,7 +22,7 @@ final class CortexProgram {
       vector(n, base + 0x200 + 52 + 1);
     }
     for (int i = 0; i < 20; i++) {
-      word(0x100 + 4 * i, base + 0x200 + 52L * i + 1);
+      word(0x180 + 4 * i, base + 0x200 + 52L * i + 1);
     }
   }
 

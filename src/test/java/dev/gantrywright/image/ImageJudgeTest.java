@@ -96,6 +96,9 @@ class ImageJudgeTest {
         .containsExactly("error reset-outside-image");
     assertThat(f405(CortexProgram.f405(OFFSET).vector(15, 0x080F8201L).read(), OFFSET))
         .containsExactly("error vector-outside-image");
+    assertThat(f405(CortexProgram.f405(OFFSET).vector(16 + 40, 0x080F8201L).read(), OFFSET))
+        .as("an interrupt vector")
+        .containsExactly("error vector-outside-image");
     assertThat(f405(CortexProgram.f405(OFFSET).vector(3, 0).read(), OFFSET))
         .containsExactly("warning hard-fault-unhandled");
   }

@@ -54,7 +54,7 @@ class OtherControllersTest {
         ImageJudge.judge(
             CortexProgram.read(other), TestChips.RP2040, Loader.none(), Circumstances.unknown());
     assertThat(v.remarks()).singleElement().extracting(Remark::id).isEqualTo("uf2-other-family");
-    assertThat(v.remarks().get(0).evidence()).contains("STM32F4 0x57755A57");
+    assertThat(v.remarks().get(0).evidence()).contains("names STM32F4 0x57755A57; RP2040 is RP2040 0xE48BFF56");
     assertThat(ids(CortexProgram.read(none), TestChips.RP2040, Loader.none()))
         .containsExactly("uf2-without-family");
   }
@@ -123,7 +123,8 @@ class OtherControllersTest {
             TestChips.F405.flash(),
             0,
             List.of(new Chip.Bank("main", Range.of(0x20000000L, 16))),
-            TestChips.F405.uf2Family(),
+            TestChips.F405.interrupts(),
+            TestChips.F405.uf2Families(),
             "made up");
     assertThat(ids(ImageReader.read(elf), small, Loader.offset(TestFirmware.OFFSET)))
         .contains("variables-outside-ram", "stack-outside-ram");

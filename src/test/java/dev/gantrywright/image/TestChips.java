@@ -1,7 +1,7 @@
 package dev.gantrywright.image;
 
 import java.util.List;
-import java.util.OptionalLong;
+import java.util.OptionalInt;
 
 /** Controllers for tests; figures as in the data sheets. */
 final class TestChips {
@@ -15,7 +15,8 @@ final class TestChips {
           List.of(
               new Chip.Bank("main", Range.of(0x20000000L, 128 << 10)),
               new Chip.Bank("core-coupled", Range.of(0x10000000L, 64 << 10))),
-          OptionalLong.of(0x57755A57L),
+          OptionalInt.of(82),
+          List.of(0x6D0922FAL, 0x57755A57L),
           "data sheet");
   static final Chip LPC1769 =
       new Chip(
@@ -27,7 +28,8 @@ final class TestChips {
           List.of(
               new Chip.Bank("local", Range.of(0x10000000L, 32 << 10)),
               new Chip.Bank("AHB", Range.of(0x2007C000L, 32 << 10))),
-          OptionalLong.empty(),
+          OptionalInt.empty(),
+          List.of(),
           "data sheet");
   static final Chip RP2040 =
       new Chip(
@@ -37,7 +39,8 @@ final class TestChips {
           Range.of(0x10000000L, 2 << 20),
           256,
           List.of(new Chip.Bank("SRAM", Range.of(0x20000000L, 264 << 10))),
-          OptionalLong.of(0xE48BFF56L),
+          OptionalInt.of(26),
+          List.of(0xE48BFF56L),
           "data sheet");
   static final Chip MEGA2560 =
       new Chip(
@@ -47,7 +50,8 @@ final class TestChips {
           Range.of(0, 256 << 10),
           0,
           List.of(new Chip.Bank("SRAM", Range.of(0x200, 8 << 10))),
-          OptionalLong.empty(),
+          OptionalInt.empty(),
+          List.of(),
           "data sheet");
 
   private TestChips() {}
