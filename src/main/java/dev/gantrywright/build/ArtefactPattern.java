@@ -15,8 +15,8 @@ import java.util.regex.PatternSyntaxException;
 import java.util.stream.Stream;
 
 /**
- * Which file of the folder is the image: a pattern like {@code out/*.bin} or {@code
- * **}{@code /firmware.hex}, relative to the folder.
+ * Which file of the folder is the image: a pattern like {@code out/*.bin} or {@code **}{@code
+ * /firmware.hex}, relative to the folder.
  */
 public final class ArtefactPattern {
   private static final int DEEPEST = 12;
@@ -42,7 +42,8 @@ public final class ArtefactPattern {
           "the artefact pattern " + text + " leads out of the firmware folder; make it relative");
     }
     try {
-      return new ArtefactPattern(pattern, FileSystems.getDefault().getPathMatcher("glob:" + pattern));
+      return new ArtefactPattern(
+          pattern, FileSystems.getDefault().getPathMatcher("glob:" + pattern));
     } catch (PatternSyntaxException e) {
       throw new IllegalArgumentException(
           "the artefact pattern " + text + " cannot be read: " + e.getDescription());

@@ -81,7 +81,8 @@ public record BuildCommand(List<String> words, Path folder, Map<String, String> 
     StringBuilder out = new StringBuilder();
     for (String word : words) {
       boolean plain = word.matches("[A-Za-z0-9_@%+=:,./\\\\-]+");
-      out.append(out.isEmpty() ? "" : " ").append(plain ? word : "'" + word.replace("'", "'\\''") + "'");
+      out.append(out.isEmpty() ? "" : " ")
+          .append(plain ? word : "'" + word.replace("'", "'\\''") + "'");
     }
     return out.toString();
   }

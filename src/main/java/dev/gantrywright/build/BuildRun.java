@@ -58,7 +58,10 @@ public final class BuildRun {
     } catch (IOException e) {
       return notStarted(
           start,
-          "cannot start " + command.words().get(0) + ": " + plain(e)
+          "cannot start "
+              + command.words().get(0)
+              + ": "
+              + plain(e)
               + "; check the name, or give its full path");
     }
   }
@@ -142,8 +145,11 @@ public final class BuildRun {
           left
               ? Optional.empty()
               : Optional.of(
-                  "the build ended well, but no file matches " + pattern.text() + " in "
-                      + command.folder() + "; correct the artefact pattern");
+                  "the build ended well, but no file matches "
+                      + pattern.text()
+                      + " in "
+                      + command.folder()
+                      + "; correct the artefact pattern");
     }
     return new BuildResult(
         outcome,

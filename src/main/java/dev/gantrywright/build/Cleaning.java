@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.TreeSet;
 
 /**
- * What a clean step would delete: the files that a build has written since a folder was exported.
- * A step of its own, shown before it is done; links are never followed.
+ * What a clean step would delete: the files that a build has written since a folder was exported. A
+ * step of its own, shown before it is done; links are never followed.
  *
  * @param folder the folder that is cleaned
  * @param files relative to the folder, in order

@@ -47,7 +47,8 @@ final class CompilerText {
   }
 
   private static boolean isTool(String name) {
-    return name.matches(".*(gcc|g\\+\\+|clang|clang\\+\\+|cc1|cc1plus|cc|c\\+\\+|cpp)(-[0-9.]+)?(\\.exe)?");
+    return name.matches(
+        ".*(gcc|g\\+\\+|clang|clang\\+\\+|cc1|cc1plus|cc|c\\+\\+|cpp)(-[0-9.]+)?(\\.exe)?");
   }
 
   private static Diagnostic diagnostic(
@@ -70,7 +71,9 @@ final class CompilerText {
 
   /** A warning raised to an error keeps the name of the warning. */
   static String flag(String printed) {
-    return printed.startsWith("-Werror=") ? "-W" + printed.substring(8) : printed.replaceAll(",.*", "");
+    return printed.startsWith("-Werror=")
+        ? "-W" + printed.substring(8)
+        : printed.replaceAll(",.*", "");
   }
 
   static Level level(String word) {

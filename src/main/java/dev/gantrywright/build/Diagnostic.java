@@ -74,7 +74,6 @@ public record Diagnostic(
   Diagnostic with(Note note) {
     List<Note> more = new java.util.ArrayList<>(notes);
     more.add(note);
-    return new Diagnostic(
-        origin, level, file, line, column, flag, text, names, overBytes, more);
+    return new Diagnostic(origin, level, file, line, column, flag, text, names, overBytes, more);
   }
 }

@@ -59,8 +59,7 @@ public final class DiagnosticReader {
   private void compilerSaid(Diagnostic found) {
     if (found.level() == Diagnostic.Level.NOTE && held != null) {
       held =
-          held.with(
-              new Diagnostic.Note(found.file(), found.line(), found.column(), found.text()));
+          held.with(new Diagnostic.Note(found.file(), found.line(), found.column(), found.text()));
       return;
     }
     flush();

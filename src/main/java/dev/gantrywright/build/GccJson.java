@@ -43,16 +43,16 @@ final class GccJson {
     JsonNode at = caret(item);
     String text = item.get("message").asString("");
     return new Diagnostic(
-            Origin.COMPILER,
-            CompilerText.level(item.get("kind").asString("")),
-            at.path("file").asString(""),
-            at.path("line").asInt(0),
-            at.path("column").asInt(0),
-            CompilerText.flag(item.path("option").asString("")),
-            text,
-            QuotedNames.in(text),
-            OptionalLong.empty(),
-            notes);
+        Origin.COMPILER,
+        CompilerText.level(item.get("kind").asString("")),
+        at.path("file").asString(""),
+        at.path("line").asInt(0),
+        at.path("column").asInt(0),
+        CompilerText.flag(item.path("option").asString("")),
+        text,
+        QuotedNames.in(text),
+        OptionalLong.empty(),
+        notes);
   }
 
   private static JsonNode caret(JsonNode item) {

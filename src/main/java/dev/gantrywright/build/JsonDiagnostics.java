@@ -42,8 +42,12 @@ final class JsonDiagnostics {
   /** A list of objects, an empty list, or an object that looks like a SARIF log. */
   private static boolean opens(String line) {
     String s = line.stripLeading();
-    return s.startsWith("[{\"") || s.equals("[]") || s.startsWith("{\"$schema\"") || s.equals("{")
-        || s.startsWith("{\"version\"") || s.startsWith("{\"runs\"");
+    return s.startsWith("[{\"")
+        || s.equals("[]")
+        || s.startsWith("{\"$schema\"")
+        || s.equals("{")
+        || s.startsWith("{\"version\"")
+        || s.startsWith("{\"runs\"");
   }
 
   private void count(String line) {

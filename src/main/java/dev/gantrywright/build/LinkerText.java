@@ -17,8 +17,7 @@ final class LinkerText implements DiagnosticReader.LineReader {
   private static final Pattern OVERFLOWED =
       Pattern.compile("region [`'‘\"]?([^'’\"]+)['’\"]? overflowed by (\\d+) bytes?");
   private static final Pattern LLD_OVERFLOWED =
-      Pattern.compile(
-          "will not fit in region ['\"]([^'\"]+)['\"]: overflowed by (\\d+) bytes?");
+      Pattern.compile("will not fit in region ['\"]([^'\"]+)['\"]: overflowed by (\\d+) bytes?");
   private static final Pattern IN_OBJECT =
       Pattern.compile(
           "^(?:\\S*ld(?:\\.\\w+)?(?:\\.exe)?: )?(.+?):\\(([^)]+)\\): "
@@ -28,7 +27,8 @@ final class LinkerText implements DiagnosticReader.LineReader {
           "^(?:\\S*ld(?:\\.\\w+)?(?:\\.exe)?: )?(?:[^:\\s][^:]*\\.o\\)?:)?([^:\\s][^:]*):(\\d+): "
               + "((?:undefined reference to|multiple definition of|first defined here).*)$");
   private static final Pattern BARE =
-      Pattern.compile("^(?:\\S*/)?(?:\\S*-)?(ld|ld\\.bfd|ld\\.gold|ld\\.lld|lld|collect2)"
+      Pattern.compile(
+          "^(?:\\S*/)?(?:\\S*-)?(ld|ld\\.bfd|ld\\.gold|ld\\.lld|lld|collect2)"
               + "(?:-[0-9.]+)?(?:\\.exe)?: (.*)$");
 
   @Override
@@ -65,7 +65,8 @@ final class LinkerText implements DiagnosticReader.LineReader {
   }
 
   private static Optional<Diagnostic> plain(String tool, String text) {
-    boolean title = text.matches(".*: in function [`'‘].*:$") || text.matches("\\S+: in function.*");
+    boolean title =
+        text.matches(".*: in function [`'‘].*:$") || text.matches("\\S+: in function.*");
     if (title) {
       return Optional.empty();
     }

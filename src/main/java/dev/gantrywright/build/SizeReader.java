@@ -6,16 +6,19 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Memory use from build output: the linker's {@code --print-memory-usage} table, {@code size} in its
- * Berkeley form and in the form for AVR.
+ * Memory use from build output: the linker's {@code --print-memory-usage} table, {@code size} in
+ * its Berkeley form and in the form for AVR.
  *
  * <p>Source: GNU ld and GNU binutils size manuals; the AVR form as avr-size prints it.
  */
 final class SizeReader {
   private static final Pattern REGION =
-      Pattern.compile("^\\s*(\\S+):\\s+(\\d+) (B|KB|MB|GB)\\s+(\\d+) (B|KB|MB|GB)\\s+[0-9.]+%\\s*$");
-  private static final Pattern BERKELEY_HEAD = Pattern.compile("^\\s*text\\s+data\\s+bss\\s+dec\\s+hex\\b.*$");
-  private static final Pattern BERKELEY = Pattern.compile("^\\s*(\\d+)\\s+(\\d+)\\s+(\\d+)\\s+\\d+\\s+[0-9a-f]+\\b.*$");
+      Pattern.compile(
+          "^\\s*(\\S+):\\s+(\\d+) (B|KB|MB|GB)\\s+(\\d+) (B|KB|MB|GB)\\s+[0-9.]+%\\s*$");
+  private static final Pattern BERKELEY_HEAD =
+      Pattern.compile("^\\s*text\\s+data\\s+bss\\s+dec\\s+hex\\b.*$");
+  private static final Pattern BERKELEY =
+      Pattern.compile("^\\s*(\\d+)\\s+(\\d+)\\s+(\\d+)\\s+\\d+\\s+[0-9a-f]+\\b.*$");
   private static final Pattern AVR =
       Pattern.compile("^(Program|Data|EEPROM):\\s+(\\d+) bytes(?: \\(([0-9.]+)% Full\\))?.*$");
 

@@ -43,9 +43,7 @@ public record Chip(
         Core.named(mcu.core()),
         new Range(mcu.flashBase(), mcu.flashEnd()),
         mcu.bootAddress() - mcu.flashBase(),
-        mcu.ram().stream()
-            .map(b -> new Bank(b.name(), Range.of(b.base(), b.bytes())))
-            .toList(),
+        mcu.ram().stream().map(b -> new Bank(b.name(), Range.of(b.base(), b.bytes()))).toList(),
         mcu.interrupts(),
         LongStream.concat(mcu.uf2Family().stream(), mcu.familyFacts().uf2Family().stream())
             .distinct()

@@ -11,8 +11,7 @@ final class RamCheck implements ImageCheck {
     }
     for (ElfSection s : elf.sections()) {
       Range range = Range.of(address(e, s), s.size());
-      boolean known =
-          e.chip().flash().overlaps(range) || e.ramHolds(range);
+      boolean known = e.chip().flash().overlaps(range) || e.ramHolds(range);
       if (s.writable() && !known && ramLike(e, s)) {
         out.accept(
             Remark.error(

@@ -35,8 +35,7 @@ class BuildHistoryTest {
     history.add(entry(BuildResult.Outcome.BUILT, 4));
     history.add(entry(BuildResult.Outcome.FAILED, 9));
     assertThat(history.all())
-        .containsExactly(
-            entry(BuildResult.Outcome.BUILT, 4), entry(BuildResult.Outcome.FAILED, 9));
+        .containsExactly(entry(BuildResult.Outcome.BUILT, 4), entry(BuildResult.Outcome.FAILED, 9));
     assertThat(history.usual()).hasValue(Duration.ofSeconds(4));
   }
 

@@ -84,11 +84,11 @@ class BuildRunTest {
     Shell sh = new Shell(List.of("sh", "-c"), false);
     String evil = "x\"; touch pwned; echo '$(touch pwned)' `touch pwned` \\";
     BuildCommand line = BuildCommand.shell(sh, "printf '%s' {target}", folder, Map.of(), evil);
-    BuildResult r =
-        new BuildRun(line, ArtefactPattern.none(), heard, Clock.systemUTC()).run();
+    BuildResult r = new BuildRun(line, ArtefactPattern.none(), heard, Clock.systemUTC()).run();
     assertThat(r.exit()).isZero();
     assertThat(heard.lines).containsExactly(evil);
-    assertThat(build(ArtefactPattern.none(), evil, "printf", "%s", "{target}").run().exit()).isZero();
+    assertThat(build(ArtefactPattern.none(), evil, "printf", "%s", "{target}").run().exit())
+        .isZero();
     assertThat(heard.lines).containsExactly(evil, evil);
     assertThat(folder.resolve("pwned")).doesNotExist();
   }
@@ -105,7 +105,8 @@ class BuildRunTest {
 
   @Test
   void missingProgramFolderAndImageAreOneClearLine() {
-    assertThat(build(ArtefactPattern.none(), null, "no-such-compiler").run().problem().orElseThrow())
+    assertThat(
+            build(ArtefactPattern.none(), null, "no-such-compiler").run().problem().orElseThrow())
         .startsWith("cannot start no-such-compiler:")
         .doesNotContain("\n");
     assertThat(build(ArtefactPattern.of("*.bin"), null, "true").run().problem().orElseThrow())
@@ -136,15 +137,15 @@ class BuildRunTest {
 
   @Test
   void anErrorInTheSourcesIsNotTriedAgain() {
-    BuildResult r =
-        script("echo 'a.c:3:1: error: no'; echo 'connection timed out'; exit 1").run();
+    BuildResult r = script("echo 'a.c:3:1: error: no'; echo 'connection timed out'; exit 1").run();
     assertThat(r.attempts()).isEqualTo(1);
     assertThat(heard.retries).isEmpty();
   }
 
   @Test
   void progressComesFromTheOutputAndNeverGoesBack() {
-    script("echo '[ 10%] a'; echo '[3/4] b'; echo '[ 50%] c'; echo '[4/4] d'; echo '[1/0] e'").run();
+    script("echo '[ 10%] a'; echo '[3/4] b'; echo '[ 50%] c'; echo '[4/4] d'; echo '[1/0] e'")
+        .run();
     assertThat(heard.progress).containsExactly(0.1, 0.75, 1.0);
   }
 

@@ -32,9 +32,10 @@ class DiagnosticReaderTest {
   @MethodSource("logs")
   void readsWhatTheToolSaid(Path log) throws IOException {
     Path golden = log.resolveSibling(log.getFileName().toString().replace(".log", ".txt"));
-    List<String> read = DiagnosticReader.readAll(Files.readAllLines(log)).stream()
-        .map(DiagnosticReaderTest::shown)
-        .toList();
+    List<String> read =
+        DiagnosticReader.readAll(Files.readAllLines(log)).stream()
+            .map(DiagnosticReaderTest::shown)
+            .toList();
     if (Boolean.getBoolean("golden.update")) {
       Files.write(golden, read);
     }
@@ -45,7 +46,10 @@ class DiagnosticReaderTest {
   void everyGoldenFileHasItsLog() throws IOException {
     try (Stream<Path> files = Files.list(CASES)) {
       assertThat(files.filter(f -> f.toString().endsWith(".txt")))
-          .allMatch(f -> Files.exists(f.resolveSibling(f.getFileName().toString().replace(".txt", ".log"))))
+          .allMatch(
+              f ->
+                  Files.exists(
+                      f.resolveSibling(f.getFileName().toString().replace(".txt", ".log"))))
           .hasSize((int) logs().count());
     }
   }
@@ -62,8 +66,7 @@ class DiagnosticReaderTest {
 
   @Test
   void curlyQuotesNameTheSameIdentifiers() {
-    Diagnostic d =
-        DiagnosticReader.readAll(List.of("a.c:1:2: error: ‘STRIDE’ undeclared")).get(0);
+    Diagnostic d = DiagnosticReader.readAll(List.of("a.c:1:2: error: ‘STRIDE’ undeclared")).get(0);
     assertThat(d.names()).containsExactly("STRIDE");
   }
 
@@ -111,7 +114,15 @@ class DiagnosticReaderTest {
                 d.text()));
     out.append(" | names ").append(d.names());
     d.overBytes().ifPresent(n -> out.append(" | over ").append(n));
-    d.notes().forEach(n -> out.append(" | note ").append(n.file()).append(':').append(n.line()).append(' ').append(n.text()));
+    d.notes()
+        .forEach(
+            n ->
+                out.append(" | note ")
+                    .append(n.file())
+                    .append(':')
+                    .append(n.line())
+                    .append(' ')
+                    .append(n.text()));
     return out.toString();
   }
 }

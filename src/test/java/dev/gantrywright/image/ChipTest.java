@@ -38,8 +38,7 @@ class ChipTest {
   @Test
   void banksThatTouchHoldOneRangeTogether() throws BrokenImage {
     Image image = CortexProgram.f405(0).read();
-    Examination e =
-        Examination.of(image, chip("RP2040"), Loader.none(), Circumstances.unknown());
+    Examination e = Examination.of(image, chip("RP2040"), Loader.none(), Circumstances.unknown());
     assertThat(e.ramHolds(new Range(0x20000000L, 0x20042000L))).isTrue();
     assertThat(e.ramHolds(new Range(0x20000000L, 0x20042001L))).isFalse();
   }

@@ -54,7 +54,8 @@ class OtherControllersTest {
         ImageJudge.judge(
             CortexProgram.read(other), TestChips.RP2040, Loader.none(), Circumstances.unknown());
     assertThat(v.remarks()).singleElement().extracting(Remark::id).isEqualTo("uf2-other-family");
-    assertThat(v.remarks().get(0).evidence()).contains("names STM32F4 0x57755A57; RP2040 is RP2040 0xE48BFF56");
+    assertThat(v.remarks().get(0).evidence())
+        .contains("names STM32F4 0x57755A57; RP2040 is RP2040 0xE48BFF56");
     assertThat(ids(CortexProgram.read(none), TestChips.RP2040, Loader.none()))
         .containsExactly("uf2-without-family");
   }
