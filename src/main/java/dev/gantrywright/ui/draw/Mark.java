@@ -1,0 +1,52 @@
+package dev.gantrywright.ui.draw;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Polygon;
+import javafx.scene.shape.Polyline;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.shape.Shape;
+
+/** The signs of the window, each with its own outline so that none depends on colour. */
+public enum Mark {
+  ERROR("error"),
+  WARNING("warning"),
+  NOTE("note"),
+  SETTLED("settled"),
+  OPEN("open");
+
+  private final String word;
+
+  Mark(String word) {
+    this.word = word;
+  }
+
+  /** For screen readers, and beside the sign where there is room. */
+  public String word() {
+    return word;
+  }
+
+  /** A fresh sign of this size, in pixels. */
+  public Node sign(double size) {
+    Shape shape =
+        switch (this) {
+          case ERROR -> new Rectangle(size * 0.08, size * 0.08, size * 0.84, size * 0.84);
+          case WARNING -> new Polygon(size / 2, 0.02 * size, size, size * 0.94, 0, size * 0.94);
+          case NOTE, OPEN -> new Circle(size / 2, size / 2, size * 0.42);
+          case SETTLED ->
+              new Polyline(
+                  size * 0.1, size * 0.55, size * 0.4, size * 0.85, size * 0.95, size * 0.15);
+        };
+    shape.getStyleClass().addAll("mark", "mark-" + word);
+    // An invisible square keeps signs of every outline the same size in a row of text.
+    Rectangle room = new Rectangle(size, size);
+    room.setFill(null);
+    Group group = new Group(room, shape);
+    group.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    group.setAccessibleText(word);
+    group.getStyleClass().add("sign");
+    return group;
+  }
+}

@@ -1,0 +1,2 @@
+/** Pictures drawn from the profile: machine plan, endstop circuit, drive train, trace, signs. */
+package dev.gantrywright.ui.draw;

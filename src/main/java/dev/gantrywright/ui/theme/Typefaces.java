@@ -1,0 +1,31 @@
+package dev.gantrywright.ui.theme;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import javafx.scene.text.Font;
+
+/** Loads the bundled B612 and B612 Mono (SIL Open Font License, text beside the files). */
+public final class Typefaces {
+  private static final List<String> FILES =
+      List.of(
+          "B612-Regular.otf",
+          "B612-Bold.otf",
+          "B612-Italic.otf",
+          "B612Mono-Regular.otf",
+          "B612Mono-Bold.otf");
+
+  private Typefaces() {}
+
+  /** Makes the typefaces known to the toolkit; on a system that cannot, its own sans serves. */
+  public static void load() {
+    for (String file : FILES) {
+      try (InputStream in =
+          Typefaces.class.getResourceAsStream("/dev/gantrywright/ui/fonts/" + file)) {
+        Font.loadFont(in, 14);
+      } catch (IOException unreadable) {
+        return;
+      }
+    }
+  }
+}
