@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.draw;
 
+import dev.gantrywright.ui.state.Gravity;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -21,6 +22,15 @@ public enum Mark {
 
   Mark(String word) {
     this.word = word;
+  }
+
+  /** The sign of a remark. */
+  public static Mark of(Gravity gravity) {
+    return switch (gravity) {
+      case ERROR -> ERROR;
+      case WARNING -> WARNING;
+      case NOTE -> NOTE;
+    };
   }
 
   /** For screen readers, and beside the sign where there is room. */

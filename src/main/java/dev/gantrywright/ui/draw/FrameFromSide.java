@@ -1,0 +1,68 @@
+package dev.gantrywright.ui.draw;
+
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.ui.quantity.Shown;
+
+/** The machine from the side: height, hot end, bed, and beside it board and supply. */
+final class FrameFromSide {
+  private final PlanParts parts;
+  private final Sketch sketch;
+
+  FrameFromSide(PlanParts parts) {
+    this.parts = parts;
+    this.sketch = parts.sketch;
+  }
+
+  void draw(double x, double y, double width, double height) {
+    double right = x + width * 0.62;
+    double left = x + 14;
+    double bottom = y + height - 18;
+    sketch.line(left, y, left, bottom, "ink");
+    sketch.line(right, y, right, bottom, "ink");
+    double beam = y + height * 0.3;
+    sketch.line(left, beam, right, beam, "thick");
+    double bed = bottom - 16;
+    sketch.line(left + 12, bed, right - 12, bed, "thick");
+    double nozzle = left + (right - left) * 0.5;
+    sketch.box(nozzle - 11, beam - 8, 22, 16, "ink", "paper");
+    sketch.polygon("solid", nozzle - 5, beam + 20, nozzle + 5, beam + 20, nozzle, beam + 28);
+    parts.heater("hotend", nozzle - 9, beam + 8, 18, 12);
+    parts.heater("bed", nozzle - 24, bed + 3, 48, 10);
+    parts.endstop("zMin", left + 6, bed - 24, left + 6 + ContactSign.LENGTH + 4, bed - 20, 0);
+    if (height > 120) {
+      parts.endstop("zMax", left + 6, y + 12, left + 6 + ContactSign.LENGTH + 4, y + 16, 0);
+    }
+    parts.motor("z", right, bottom - 4);
+    sketch.text(parts.span("z"), (left + right) / 2, y + height, 0.5, "quiet");
+    electrics(right + 24, y, x + width - right - 26, height);
+  }
+
+  private void electrics(double x, double y, double width, double height) {
+    PrinterProfile profile = parts.profile();
+    double boardHeight = height * 0.55;
+    sketch.box(x, y, width, boardHeight, "ink", "paper");
+    for (int i = 0; i < 4; i++) {
+      sketch.box(x + 6 + i * 14, y + 6, 9, 12, "fine");
+    }
+    sketch.box(x + width - 22, y + 6, 14, 14, "solid");
+    String name = parts.content.boardName();
+    sketch.text(name.isEmpty() ? "Board" : name, x + width / 2, y + boardHeight * 0.62, 0.5);
+    String mcu = profile.board().mcu();
+    sketch.text(mcu == null ? "" : mcu, x + width / 2, y + boardHeight * 0.62 + 15, 0.5, "quiet");
+    parts.target("board", x, y, width, boardHeight);
+    parts.mark("board", x + width - 6, y - 6);
+    double feed = y + boardHeight + 14;
+    sketch.line(x + width / 2, y + boardHeight, x + width / 2, feed, "ink");
+    sketch.box(x + 8, feed, width - 16, height - boardHeight - 34, "ink", "paper");
+    Double volts = profile.supply().volts();
+    Double amps = profile.supply().amps();
+    String words =
+        (volts == null ? "supply" : Shown.number(volts) + " V")
+            + (amps == null ? "" : " · " + Shown.number(amps) + " A");
+    double middle = feed + (height - boardHeight - 34) / 2 + 4;
+    sketch.text(words, x + width / 2, middle, 0.5, "small");
+    parts.target("printer", x + 8, feed, width - 16, height - boardHeight - 34);
+    parts.mark("printer", x + width - 14, feed - 6);
+    parts.mark("serial", x - 6, y - 6);
+  }
+}

@@ -1,0 +1,109 @@
+package dev.gantrywright.ui.state;
+
+import dev.gantrywright.app.History;
+import dev.gantrywright.machine.Field;
+import dev.gantrywright.machine.Fields;
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.machine.ProfileProblem;
+import dev.gantrywright.machine.ProfileValues;
+import dev.gantrywright.ui.quantity.Shown;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The profile in hand: its values, its edits by name, undo and redo. */
+public final class ProfileDesk {
+  private final Clock clock;
+  private final Cell<History<PrinterProfile>> history;
+  private ObjectNode tree;
+  private PrinterProfile treeOf;
+
+  public ProfileDesk(PrinterProfile profile, Clock clock) {
+    this.clock = clock;
+    this.history = new Cell<>(History.of(profile));
+  }
+
+  public Cell<History<PrinterProfile>> history() {
+    return history;
+  }
+
+  public PrinterProfile profile() {
+    return history.get().present();
+  }
+
+  public long revision() {
+    return history.get().revision();
+  }
+
+  /** The value at a field path. */
+  public Optional<JsonNode> value(String path) {
+    if (treeOf != profile()) {
+      treeOf = profile();
+      tree = ProfileValues.tree(treeOf);
+    }
+    return ProfileValues.get(tree, path);
+  }
+
+  /** The value as text, as history and messages quote it; "not given" where there is none. */
+  public String quoted(String path) {
+    return value(path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
+  }
+
+  static String quoted(JsonNode node) {
+    if (node.isNumber()) {
+      return Shown.grouped(node.asDouble());
+    }
+    if (node.isBoolean()) {
+      return Texts.of(node.asBoolean() ? "value.yes" : "value.no");
+    }
+    return node.isString() ? node.asString() : node.toString();
+  }
+
+  /**
+   * Sets one field.
+   *
+   * @param value number, boolean, text, list or map; null takes it away
+   * @return one clear line where the field does not take it; nothing has changed then
+   */
+  public Optional<String> edit(String path, Object value) {
+    PrinterProfile changed;
+    try {
+      changed = ProfileValues.with(profile(), path, value);
+    } catch (ProfileProblem refused) {
+      return Optional.of(reason(refused, path));
+    }
+    String before = quoted(path);
+    String after =
+        ProfileValues.get(changed, path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
+    change(PlaceNames.field(path) + " " + before + " → " + after, path, ignored -> changed);
+    return Optional.empty();
+  }
+
+  private static String reason(ProfileProblem refused, String path) {
+    String line = refused.getMessage();
+    int colon = line.lastIndexOf(": ");
+    String said = colon < 0 ? line : line.substring(colon + 2);
+    Optional<Field> field = Fields.at(path);
+    return field.map(Field::label).map(label -> label + " " + said).orElse(said);
+  }
+
+  /** A named change of the whole profile, such as a remedy. */
+  public void change(String label, String mergeKey, UnaryOperator<PrinterProfile> change) {
+    history.update(
+        now -> now.edit(label, mergeKey, change.apply(now.present()), clock.instant()));
+  }
+
+  public void undo() {
+    history.update(History::undo);
+  }
+
+  public void redo() {
+    history.update(History::redo);
+  }
+
+  public void markSaved() {
+    history.update(History::markSaved);
+  }
+}
