@@ -60,7 +60,13 @@ final class FieldRow extends HBox {
   private FieldEditor editor(TypedNumber typed, List<PickerChoice> picks) {
     EditSink sink = value -> desk.edit(path, value);
     return switch (field.type()) {
-      case NUMBER, INTEGER -> new NumberEditor(field, typed, sink, this::unread);
+      case NUMBER, INTEGER -> {
+        NumberEditor number = new NumberEditor(field, typed, sink, this::unread);
+        if (!picks.isEmpty()) {
+          new PickerPopup(number.text(), picks);
+        }
+        yield number;
+      }
       case FLAG, CHOICE -> new ChoiceEditor(field, sink);
       default -> {
         WordsEditor words = new WordsEditor(field, sink, this::unread);
@@ -113,6 +119,15 @@ final class FieldRow extends HBox {
 
   String path() {
     return path;
+  }
+
+  /** Where the row's last visible thing ends, from its own left. */
+  double contentRight() {
+    if (beside.getText().isEmpty()) {
+      return editor.box().getBoundsInParent().getMaxX();
+    }
+    double text = beside.prefWidth(-1);
+    return beside.getBoundsInParent().getMinX() + Math.min(text, beside.getWidth());
   }
 
   Field field() {

@@ -98,6 +98,11 @@ final class NumberEditor implements FieldEditor {
     }
   }
 
+  /** The text control, for a picker that completes what is typed. */
+  TextField text() {
+    return text;
+  }
+
   @Override
   public Region box() {
     return box;

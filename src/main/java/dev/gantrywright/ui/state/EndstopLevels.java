@@ -4,6 +4,7 @@ import dev.gantrywright.machine.Contact;
 import dev.gantrywright.machine.Endstop;
 import dev.gantrywright.machine.InputPull;
 import dev.gantrywright.machine.SensorKind;
+import dev.gantrywright.physics.EndstopLogic;
 
 /**
  * The levels at an endstop's input and what the firmware makes of them.
@@ -20,15 +21,7 @@ public record EndstopLevels(Level rest, Level touched, Boolean inverted) {
     /** Nothing holds the input. */
     FLOATING,
     /** The description does not say enough. */
-    UNKNOWN;
-
-    Level opposite() {
-      return switch (this) {
-        case LOW -> HIGH;
-        case HIGH -> LOW;
-        default -> this;
-      };
-    }
+    UNKNOWN
   }
 
   /** From contact, sensor and pull; a plain switch to 0 V where the sensor is not given. */
@@ -42,27 +35,19 @@ public record EndstopLevels(Level rest, Level touched, Boolean inverted) {
       return new EndstopLevels(Level.UNKNOWN, Level.UNKNOWN, endstop.inverted());
     }
     SensorKind sensor = endstop.sensor() == null ? SensorKind.SWITCH : endstop.sensor();
-    Level conducting = conducting(sensor, pull);
-    Level blocked =
-        switch (pull) {
-          case PULL_UP -> Level.HIGH;
-          case PULL_DOWN -> Level.LOW;
-          case DRIVEN -> conducting.opposite();
-          case NONE -> Level.FLOATING;
-        };
+    EndstopLogic.Outcome outcome =
+        EndstopLogic.of(
+            EndstopLogic.Contact.valueOf(contact.name()),
+            // A conducting contact decides alone, so that an input with no pull is like a pulled
+            // one as long as the contact conducts.
+            pull == InputPull.NONE ? EndstopLogic.Input.PULL_UP : EndstopLogic.Input.valueOf(pull.name()),
+            EndstopLogic.Sensor.valueOf(sensor.name()));
     boolean closedAtRest = contact == Contact.NC;
+    boolean floats = pull == InputPull.NONE;
     return new EndstopLevels(
-        closedAtRest ? conducting : blocked,
-        closedAtRest ? blocked : conducting,
+        floats && !closedAtRest ? Level.FLOATING : Level.valueOf(outcome.idle().name()),
+        floats && closedAtRest ? Level.FLOATING : Level.valueOf(outcome.pressed().name()),
         endstop.inverted());
-  }
-
-  private static Level conducting(SensorKind sensor, InputPull pull) {
-    return switch (sensor) {
-      case NPN -> Level.LOW;
-      case PNP -> Level.HIGH;
-      case SWITCH -> pull == InputPull.PULL_DOWN ? Level.HIGH : Level.LOW;
-    };
   }
 
   /** What the firmware reads at this level; null where that is not determined. */

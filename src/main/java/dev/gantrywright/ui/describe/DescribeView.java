@@ -1,0 +1,97 @@
+package dev.gantrywright.ui.describe;
+
+import dev.gantrywright.ui.quantity.TypedNumber;
+import dev.gantrywright.ui.quantity.Units;
+import dev.gantrywright.ui.state.Part;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Remark;
+import dev.gantrywright.ui.state.Subscription;
+import dev.gantrywright.ui.state.Subscriptions;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.ScrollPane;
+
+/** The Describe stage: the part in hand with its notes in the margin. */
+public final class DescribeView extends ScrollPane implements Subscription {
+  private final PrinterDesk desk;
+  private final TypedNumber typed = new TypedNumber(Units.shipped());
+  private final Subscriptions subscriptions = new Subscriptions();
+  private final Pickers pickers;
+  private PartForm form;
+  private MarginSheet sheet;
+
+  public DescribeView(PrinterDesk desk, Pickers pickers) {
+    this.desk = desk;
+    this.pickers = pickers;
+    getStyleClass().add("sheet-scroll");
+    setFitToWidth(true);
+    setFitToHeight(true);
+    setHbarPolicy(ScrollBarPolicy.NEVER);
+    setFocusTraversable(false);
+    subscriptions.add(desk.part().observe(id -> open()));
+    subscriptions.add(desk.values().history().listen(history -> refresh()));
+    subscriptions.add(desk.remarks().listen(remarks -> remark()));
+    subscriptions.add(desk.focus().observe(this::focus));
+  }
+
+  private void open() {
+    Optional<Part> part = desk.partInHand();
+    if (part.isEmpty()) {
+      desk.part().set("printer");
+      return;
+    }
+    form = new PartForm(part.get(), desk.values(), typed, pickers);
+    sheet =
+        new MarginSheet(
+            form, form::box, new NoteCard.Acts(desk::apply, remark -> sheet.requestLayout()));
+    setContent(sheet);
+    setVvalue(0);
+    remark();
+  }
+
+  private void refresh() {
+    if (desk.partInHand().map(form.part()::equals).orElse(false)) {
+      form.refresh();
+      sheet.requestLayout();
+    } else {
+      open();
+    }
+  }
+
+  private void remark() {
+    List<Remark> here =
+        desk.remarks().get().stream().filter(this::belongsHere).toList();
+    form.mark(here);
+    sheet.show(here);
+  }
+
+  private boolean belongsHere(Remark remark) {
+    return form.part().holds(remark.path()) || form.part().id().equals(remark.path());
+  }
+
+  private void focus(Optional<String> path) {
+    path.ifPresent(
+        wanted -> {
+          desk.focus().set(Optional.empty());
+          FieldRow row = form.rows().get(wanted);
+          if (row != null) {
+            row.takeFocus();
+            scrollTo(row);
+          }
+        });
+  }
+
+  private void scrollTo(FieldRow row) {
+    double content = sheet.prefHeight(getWidth());
+    double view = getViewportBounds().getHeight();
+    if (content > view) {
+      double y = row.getBoundsInParent().getMinY() - view / 2;
+      setVvalue(Math.max(0, Math.min(1, y / (content - view))));
+    }
+  }
+
+  @Override
+  public void close() {
+    subscriptions.close();
+  }
+}

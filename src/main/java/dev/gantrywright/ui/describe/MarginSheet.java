@@ -1,0 +1,167 @@
+package dev.gantrywright.ui.describe;
+
+import dev.gantrywright.ui.state.Remark;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.Polyline;
+
+/**
+ * A form with its margin: notes stand level with the field that they speak of, joined to it by a
+ * hairline, and scroll with it.
+ */
+final class MarginSheet extends Region {
+  private static final double GAP = 8;
+  private static final double RULE = 24;
+
+  private final VBox form;
+  private final Function<String, Region> boxOf;
+  private final NoteCard.Acts acts;
+  private final Map<String, NoteCard> cards = new LinkedHashMap<>();
+  private final List<Polyline> lines = new ArrayList<>();
+  private final Region rule = new Region();
+
+  /**
+   * @param boxOf the control of a field path; null where the form has none
+   */
+  MarginSheet(VBox form, Function<String, Region> boxOf, NoteCard.Acts acts) {
+    this.form = form;
+    this.boxOf = boxOf;
+    this.acts = acts;
+    rule.getStyleClass().add("margin-rule");
+    getChildren().addAll(form, rule);
+  }
+
+  /** Shows these remarks; cards of remarks that stay are kept, so that nothing flickers. */
+  void show(List<Remark> remarks) {
+    Map<String, NoteCard> next = new LinkedHashMap<>();
+    for (Remark remark : remarks) {
+      NoteCard kept = cards.get(remark.key());
+      boolean same = kept != null && sameWords(kept.remark(), remark);
+      next.put(remark.key(), same ? kept : new NoteCard(remark, acts));
+    }
+    if (new ArrayList<>(next.values()).equals(new ArrayList<>(cards.values()))) {
+      return;
+    }
+    getChildren().removeAll(cards.values());
+    getChildren().removeAll(lines);
+    lines.clear();
+    cards.clear();
+    cards.putAll(next);
+    for (NoteCard card : cards.values()) {
+      Polyline line = new Polyline();
+      line.getStyleClass().add("hairline-" + card.remark().gravity().word());
+      line.setMouseTransparent(true);
+      lines.add(line);
+    }
+    getChildren().addAll(lines);
+    getChildren().addAll(cards.values());
+    requestLayout();
+  }
+
+  private static boolean sameWords(Remark one, Remark other) {
+    return one.text().equals(other.text())
+        && one.gravity() == other.gravity()
+        && one.fixes().stream()
+            .map(Remark.Fix::title)
+            .toList()
+            .equals(other.fixes().stream().map(Remark.Fix::title).toList());
+  }
+
+  private double marginWidth(double width) {
+    return Math.max(236, Math.min(400, width * 0.36));
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    double w = width < 0 ? getWidth() : width;
+    double lowest = 0;
+    for (NoteCard card : cards.values()) {
+      lowest = Math.max(lowest, card.getLayoutY() + card.getHeight() + 16);
+    }
+    return Math.max(form.prefHeight(w - marginWidth(w)), lowest);
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return 0;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double margin = marginWidth(width);
+    double formWidth = width - margin;
+    form.resizeRelocate(0, 0, formWidth, Math.max(getHeight(), form.prefHeight(formWidth)));
+    form.layout();
+    rule.resizeRelocate(formWidth, 0, 1, Math.max(getHeight(), form.getHeight()));
+    place(formWidth, margin - RULE - 20);
+  }
+
+  private void place(double formWidth, double cardWidth) {
+    List<NoteCard> order = new ArrayList<>(cards.values());
+    Map<NoteCard, Double> anchors = new LinkedHashMap<>();
+    for (NoteCard card : order) {
+      anchors.put(card, anchor(card.remark().path()));
+    }
+    order.sort(Comparator.comparing(anchors::get));
+    double[] wanted = new double[order.size()];
+    double[] heights = new double[order.size()];
+    for (int i = 0; i < wanted.length; i++) {
+      heights[i] = order.get(i).prefHeight(cardWidth);
+      wanted[i] = anchors.get(order.get(i)) - 18;
+    }
+    double[] places = NoteStack.place(wanted, heights, GAP, 16);
+    double lowest = 0;
+    for (int i = 0; i < places.length; i++) {
+      NoteCard card = order.get(i);
+      card.resizeRelocate(formWidth + RULE, places[i], cardWidth, heights[i]);
+      join(lines.get(i), card, anchors.get(card), formWidth, places[i]);
+      lowest = Math.max(lowest, places[i] + heights[i] + 16);
+    }
+    if (lowest > getHeight() + 0.5 && lowest > prefHeight(getWidth()) - 0.5) {
+      requestParentLayout();
+    }
+  }
+
+  /** From the field's row to the card: level where it can be, else with one bend in the margin. */
+  private void join(Polyline line, NoteCard card, double anchor, double formWidth, double top) {
+    line.getStyleClass().setAll("hairline-" + card.remark().gravity().word());
+    Region box = boxOf.apply(card.remark().path());
+    if (box == null) {
+      line.getPoints().clear();
+      return;
+    }
+    Node row = box.getParent();
+    double from = rightOf(row, box);
+    double at = top + 18;
+    double bend = formWidth + 6;
+    line.getPoints().setAll(from, anchor, bend, anchor, formWidth + RULE - 6, at, formWidth + RULE, at);
+  }
+
+  /** The right end of what stands in the row. */
+  private double rightOf(Node row, Region box) {
+    double right = box.getBoundsInParent().getMaxX();
+    if (row instanceof FieldRow fields) {
+      right = Math.max(right, fields.contentRight());
+    }
+    Bounds inSheet = sceneToLocal(row.localToScene(row.getBoundsInLocal()));
+    return inSheet.getMinX() + right + 10;
+  }
+
+  private double anchor(String path) {
+    Region box = boxOf.apply(path);
+    if (box == null || box.getScene() == null) {
+      return 0;
+    }
+    Bounds at = sceneToLocal(box.localToScene(box.getLayoutBounds()));
+    return at.getCenterY();
+  }
+}

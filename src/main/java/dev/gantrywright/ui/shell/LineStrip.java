@@ -1,0 +1,59 @@
+package dev.gantrywright.ui.shell;
+
+import dev.gantrywright.ui.state.Texts;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** The last exchange on the serial line, at the foot of the window. */
+public final class LineStrip extends HBox {
+  private final Label time = new Label();
+  private final Label sent = new Label();
+  private final Label received = new Label();
+  private final Label figures = new Label();
+  private final Button open = new Button(Texts.of("line.open"));
+
+  public LineStrip(Runnable pull) {
+    getStyleClass().add("strip");
+    time.getStyleClass().addAll("mono", "quiet");
+    sent.getStyleClass().addAll("mono", "strong");
+    received.getStyleClass().add("mono");
+    figures.getStyleClass().addAll("quiet", "small");
+    open.getStyleClass().add("plain");
+    open.setId("line-open");
+    open.setOnAction(click -> pull.run());
+    HBox.setHgrow(received, Priority.ALWAYS);
+    received.setMaxWidth(Double.MAX_VALUE);
+    time.setMinWidth(Region.USE_PREF_SIZE);
+    sent.setMinWidth(Region.USE_PREF_SIZE);
+    figures.setMinWidth(Region.USE_PREF_SIZE);
+    open.setMinWidth(Region.USE_PREF_SIZE);
+    getChildren().addAll(open, time, sent, received, figures);
+    quiet();
+  }
+
+  /** Nothing is connected. */
+  public void quiet() {
+    time.setText("");
+    sent.setText("");
+    received.setText(Texts.of("line.none"));
+    received.getStyleClass().remove("mono");
+    if (!received.getStyleClass().contains("quiet")) {
+      received.getStyleClass().add("quiet");
+    }
+    figures.setText("");
+  }
+
+  public void show(String at, String command, String reply, String rate) {
+    time.setText(at);
+    sent.setText(command);
+    received.setText(reply);
+    received.getStyleClass().remove("quiet");
+    if (!received.getStyleClass().contains("mono")) {
+      received.getStyleClass().add("mono");
+    }
+    figures.setText(rate);
+  }
+}

@@ -1,0 +1,2 @@
+/** What stands around every stage: header, route, line strip, command palette, key map. */
+package dev.gantrywright.ui.shell;
