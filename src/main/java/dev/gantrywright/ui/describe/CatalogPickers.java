@@ -31,7 +31,8 @@ public final class CatalogPickers implements Pickers {
       case "driver.socket" -> names(sheet.get().map(BoardSheet::sockets));
       case "pin" -> names(sheet.get().map(BoardSheet::inputs));
       case "output" -> names(sheet.get().map(BoardSheet::outputs));
-      case "input" -> keys[0].equals("heaters") ? names(sheet.get().map(BoardSheet::sensors)) : List.of();
+      case "input" ->
+          keys[0].equals("heaters") ? names(sheet.get().map(BoardSheet::sensors)) : List.of();
       case "port", "secondPort" -> ports();
       default -> List.of();
     };
@@ -87,7 +88,10 @@ public final class CatalogPickers implements Pickers {
                 choices.add(
                     new PickerChoice(
                         Shown.number(screw.pitchMm() * starts),
-                        screw.designation() + " · " + starts + (starts == 1 ? " start" : " starts")));
+                        screw.designation()
+                            + " · "
+                            + starts
+                            + (starts == 1 ? " start" : " starts")));
               }
             });
     return choices;

@@ -9,6 +9,9 @@ import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.value.ChangeListener;
+import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 
 /** The Describe stage: the part in hand with its notes in the margin. */
@@ -17,6 +20,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
   private final TypedNumber typed = new TypedNumber(Units.shipped());
   private final Subscriptions subscriptions = new Subscriptions();
   private final Pickers pickers;
+  private final ChangeListener<Node> focusFollower = (o, before, now) -> help(now);
   private PartForm form;
   private MarginSheet sheet;
 
@@ -28,6 +32,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
     setFitToHeight(true);
     setHbarPolicy(ScrollBarPolicy.NEVER);
     setFocusTraversable(false);
+    sceneProperty().addListener((o, before, now) -> follow(before, now));
     subscriptions.add(desk.part().observe(id -> open()));
     subscriptions.add(desk.values().history().listen(history -> refresh()));
     subscriptions.add(desk.remarks().listen(remarks -> remark()));
@@ -49,6 +54,25 @@ public final class DescribeView extends ScrollPane implements Subscription {
     remark();
   }
 
+  private void follow(Scene before, Scene now) {
+    if (before != null) {
+      before.focusOwnerProperty().removeListener(focusFollower);
+    }
+    if (now != null) {
+      now.focusOwnerProperty().addListener(focusFollower);
+    }
+  }
+
+  /** Help stands beside the field that has the keyboard, until another one takes it. */
+  private void help(Node owner) {
+    for (Node node = owner; node != null; node = node.getParent()) {
+      if (node instanceof FieldRow row) {
+        sheet.help(row);
+        return;
+      }
+    }
+  }
+
   private void refresh() {
     if (desk.partInHand().map(form.part()::equals).orElse(false)) {
       form.refresh();
@@ -59,8 +83,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
   }
 
   private void remark() {
-    List<Remark> here =
-        desk.remarks().get().stream().filter(this::belongsHere).toList();
+    List<Remark> here = desk.remarks().get().stream().filter(this::belongsHere).toList();
     form.mark(here);
     sheet.show(here);
   }

@@ -99,8 +99,7 @@ final class FieldRow extends HBox {
   }
 
   private void besideField() {
-    String words =
-        unread.orElseGet(() -> Derivations.beside(desk.profile(), path).orElse(""));
+    String words = unread.orElseGet(() -> Derivations.beside(desk.profile(), path).orElse(""));
     if (!words.equals(beside.getText())) {
       beside.setText(words);
     }

@@ -27,6 +27,9 @@ final class MarginSheet extends Region {
   private final Map<String, NoteCard> cards = new LinkedHashMap<>();
   private final List<Polyline> lines = new ArrayList<>();
   private final Region rule = new Region();
+  private HelpCard help;
+  private double lowestCard;
+  private String helpPath = "";
 
   /**
    * @param boxOf the control of a field path; null where the form has none
@@ -75,6 +78,21 @@ final class MarginSheet extends Region {
             .equals(other.fixes().stream().map(Remark.Fix::title).toList());
   }
 
+  /** Help on the field that has the keyboard stands in the margin too. */
+  void help(FieldRow row) {
+    String path = row == null ? "" : row.path();
+    if (path.equals(helpPath)) {
+      return;
+    }
+    getChildren().remove(help);
+    helpPath = path;
+    help = row == null ? null : new HelpCard(row.field());
+    if (help != null) {
+      getChildren().add(help);
+    }
+    requestLayout();
+  }
+
   private double marginWidth(double width) {
     return Math.max(236, Math.min(400, width * 0.36));
   }
@@ -82,11 +100,7 @@ final class MarginSheet extends Region {
   @Override
   protected double computePrefHeight(double width) {
     double w = width < 0 ? getWidth() : width;
-    double lowest = 0;
-    for (NoteCard card : cards.values()) {
-      lowest = Math.max(lowest, card.getLayoutY() + card.getHeight() + 16);
-    }
-    return Math.max(form.prefHeight(w - marginWidth(w)), lowest);
+    return Math.max(form.prefHeight(w - marginWidth(w)), lowestCard);
   }
 
   @Override
@@ -106,11 +120,14 @@ final class MarginSheet extends Region {
   }
 
   private void place(double formWidth, double cardWidth) {
-    List<NoteCard> order = new ArrayList<>(cards.values());
-    Map<NoteCard, Double> anchors = new LinkedHashMap<>();
-    for (NoteCard card : order) {
-      anchors.put(card, anchor(card.remark().path()));
+    Map<Region, String> paths = new LinkedHashMap<>();
+    cards.values().forEach(card -> paths.put(card, card.remark().path()));
+    if (help != null) {
+      paths.put(help, helpPath);
     }
+    Map<Region, Double> anchors = new LinkedHashMap<>();
+    paths.forEach((card, path) -> anchors.put(card, anchor(path)));
+    List<Region> order = new ArrayList<>(paths.keySet());
     order.sort(Comparator.comparing(anchors::get));
     double[] wanted = new double[order.size()];
     double[] heights = new double[order.size()];
@@ -120,13 +137,17 @@ final class MarginSheet extends Region {
     }
     double[] places = NoteStack.place(wanted, heights, GAP, 16);
     double lowest = 0;
+    int line = 0;
     for (int i = 0; i < places.length; i++) {
-      NoteCard card = order.get(i);
+      Region card = order.get(i);
       card.resizeRelocate(formWidth + RULE, places[i], cardWidth, heights[i]);
-      join(lines.get(i), card, anchors.get(card), formWidth, places[i]);
+      if (card instanceof NoteCard note) {
+        join(lines.get(line++), note, anchors.get(card), formWidth, places[i]);
+      }
       lowest = Math.max(lowest, places[i] + heights[i] + 16);
     }
-    if (lowest > getHeight() + 0.5 && lowest > prefHeight(getWidth()) - 0.5) {
+    if (lowest > lowestCard + 0.5 || lowest < lowestCard - 0.5) {
+      lowestCard = lowest;
       requestParentLayout();
     }
   }
@@ -143,7 +164,8 @@ final class MarginSheet extends Region {
     double from = rightOf(row, box);
     double at = top + 18;
     double bend = formWidth + 6;
-    line.getPoints().setAll(from, anchor, bend, anchor, formWidth + RULE - 6, at, formWidth + RULE, at);
+    line.getPoints()
+        .setAll(from, anchor, bend, anchor, formWidth + RULE - 6, at, formWidth + RULE, at);
   }
 
   /** The right end of what stands in the row. */

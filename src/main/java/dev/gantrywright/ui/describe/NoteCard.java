@@ -59,8 +59,7 @@ final class NoteCard extends HBox {
         });
     acts.getChildren().add(explain);
     getChildren().addAll(bar, body);
-    setAccessibleText(
-        remark.gravity().word() + ", " + remark.place() + ": " + remark.text());
+    setAccessibleText(remark.gravity().word() + ", " + remark.place() + ": " + remark.text());
     fold(false);
   }
 

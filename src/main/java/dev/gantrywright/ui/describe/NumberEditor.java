@@ -27,8 +27,7 @@ final class NumberEditor implements FieldEditor {
   private Double shown;
   private boolean showing;
 
-  NumberEditor(
-      Field field, TypedNumber typed, EditSink sink, Consumer<Optional<String>> unread) {
+  NumberEditor(Field field, TypedNumber typed, EditSink sink, Consumer<Optional<String>> unread) {
     this.unit = field.unit() == null ? "" : field.unit();
     this.whole = field.type() == FieldType.INTEGER;
     this.typed = typed;

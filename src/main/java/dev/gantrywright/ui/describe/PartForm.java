@@ -102,7 +102,11 @@ final class PartForm extends VBox {
   Region box(String path) {
     FieldRow row = rows.get(path);
     if (row == null && (path.equals(part.id()) || path.startsWith(part.id()))) {
-      row = rows.values().stream().filter(each -> each.path().startsWith(path)).findFirst().orElse(null);
+      row =
+          rows.values().stream()
+              .filter(each -> each.path().startsWith(path))
+              .findFirst()
+              .orElse(null);
     }
     return row == null || !row.isVisible() ? null : row.box();
   }

@@ -87,8 +87,11 @@ public final class DriveTrain extends Region {
     for (int i = 0; i < 24; i++) {
       double a = Math.PI * 2 * i / 24;
       sketch.line(
-          100 + 26 * Math.cos(a), 46 + 26 * Math.sin(a), 100 + 30 * Math.cos(a),
-          46 + 30 * Math.sin(a), "fine");
+          100 + 26 * Math.cos(a),
+          46 + 26 * Math.sin(a),
+          100 + 30 * Math.cos(a),
+          46 + 30 * Math.sin(a),
+          "fine");
     }
     sketch.circle(100, 46, 3, "solid");
     sketch.line(40, 80, 400, 80, "thick");

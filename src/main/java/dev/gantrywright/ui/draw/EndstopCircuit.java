@@ -49,7 +49,7 @@ public final class EndstopCircuit extends Region {
     } else {
       plainSwitch(endstop.input() == InputPull.PULL_DOWN);
     }
-    new LevelDiagram(sketch, levels).draw(336, 14, touched);
+    new LevelDiagram(sketch, levels).draw(316, 14, touched);
   }
 
   /** The board's side: rail, pull, node, input. */

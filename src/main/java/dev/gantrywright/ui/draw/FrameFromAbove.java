@@ -37,15 +37,14 @@ final class FrameFromAbove {
     sketch.text(parts.span("x"), left + bedWidth / 2, top + bedHeight + 30, 0.5, "quiet");
     var span = sketch.text(parts.span("y"), 0, 0, 0.5, "quiet");
     span.setRotate(-90);
-    span.setX(left - 38);
-    span.setY(top + bedHeight * 0.78);
+    span.setX(left + 12);
+    span.setY(top + bedHeight * 0.76);
   }
 
   private void head(double head, double beam) {
     sketch.box(head - 17, beam - 14, 34, 28, "ink", "paper");
     sketch.circle(head, beam, 5, "solid");
     parts.target("axes.x", head - 17, beam - 14, 34, 28);
-    parts.mark("axes.x", head + 12, beam - 22);
     if (parts.profile().axes().containsKey("e")) {
       parts.motor("e", head, beam - 34);
     }
@@ -86,10 +85,30 @@ final class FrameFromAbove {
   private void crossedBelts(
       double left, double top, double width, double height, double beam, double head) {
     sketch.polyline(
-        "faint", left + 8, top + height - 8, left + 8, beam - 4, head, beam - 4, left + width - 8,
-        beam - 4, left + width - 8, top + 8, left + 8, top + 8);
+        "faint",
+        left + 8,
+        top + height - 8,
+        left + 8,
+        beam - 4,
+        head,
+        beam - 4,
+        left + width - 8,
+        beam - 4,
+        left + width - 8,
+        top + 8,
+        left + 8,
+        top + 8);
     sketch.polyline(
-        "faint", left + width - 8, top + height - 8, left + width - 8, beam + 4, head, beam + 4,
-        left + 8, beam + 4, left + 8, top + 8);
+        "faint",
+        left + width - 8,
+        top + height - 8,
+        left + width - 8,
+        beam + 4,
+        head,
+        beam + 4,
+        left + 8,
+        beam + 4,
+        left + 8,
+        top + 8);
   }
 }

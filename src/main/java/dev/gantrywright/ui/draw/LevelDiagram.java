@@ -5,7 +5,7 @@ import dev.gantrywright.ui.state.Texts;
 
 /** The level at an endstop's pin over one touch, and what the firmware reads. */
 final class LevelDiagram {
-  private static final double STEP = 96;
+  private static final double STEP = 86;
 
   private final Sketch sketch;
   private final EndstopLevels levels;
@@ -29,10 +29,10 @@ final class LevelDiagram {
     double left = x + 46;
     double middle = left + STEP;
     double right = middle + STEP;
-    var wash =
-        sketch.box(touched ? middle : left, y - 8, STEP, 166, "chosen-wash");
+    var wash = sketch.box(touched ? middle : left, y - 8, STEP, 166, "chosen-wash");
     wash.toBack();
-    sketch.text(Texts.of("circuit.rest"), left + STEP / 2, y + 8, 0.5, touched ? "quiet" : "strong");
+    sketch.text(
+        Texts.of("circuit.rest"), left + STEP / 2, y + 8, 0.5, touched ? "quiet" : "strong");
     sketch.text(
         Texts.of("circuit.touched"), middle + STEP / 2, y + 8, 0.5, touched ? "strong" : "quiet");
     double high = y + 30;
@@ -66,7 +66,12 @@ final class LevelDiagram {
     sign.setLayoutX(x);
     sign.setLayoutY(y + 42);
     sketch.getChildren().add(sign);
-    sketch.text(Texts.of("circuit.verdict." + key), x + 18, y + 52, 0, agrees == null || agrees ? "small" : "error-text");
+    sketch.text(
+        Texts.of("circuit.verdict." + key),
+        x + 18,
+        y + 52,
+        0,
+        agrees == null || agrees ? "small" : "error-text");
   }
 
   private void stretch(double from, double to, double y, EndstopLevels.Level level) {

@@ -49,7 +49,7 @@ public final class MachinePlan extends Region {
     sketch.clear();
     PlanParts parts = new PlanParts(sketch, content, open);
     double width = getWidth();
-    double sideHeight = Math.min(150, getHeight() * 0.38);
+    double sideHeight = Math.min(168, getHeight() * 0.36);
     double topHeight = getHeight() - sideHeight - 18;
     if (content.profile().kinematics() == Kinematics.DELTA) {
       new DeltaFromAbove(parts).draw(0, 0, width, topHeight);

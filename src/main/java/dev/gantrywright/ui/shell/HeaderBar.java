@@ -85,7 +85,10 @@ public final class HeaderBar extends HBox {
 
   private static void name(Button button, String key, Optional<String> label) {
     button.setDisable(label.isEmpty());
-    String words = label.map(l -> Texts.of("head." + key + ".named", l)).orElse(Texts.of("head." + key + ".tip"));
+    String words =
+        label
+            .map(l -> Texts.of("head." + key + ".named", l))
+            .orElse(Texts.of("head." + key + ".tip"));
     button.getTooltip().setText(words);
     button.setAccessibleText(words);
   }

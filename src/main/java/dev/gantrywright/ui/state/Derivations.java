@@ -25,9 +25,12 @@ public final class Derivations {
                   Shown.rough(heater.volts() * heater.volts() / heater.watts())))
           : Optional.empty();
     }
-    if (path.equals("supply.amps") && profile.supply().volts() != null && profile.supply().amps() != null) {
+    if (path.equals("supply.amps")
+        && profile.supply().volts() != null
+        && profile.supply().amps() != null) {
       return Optional.of(
-          Texts.of("derived.supply", Shown.rough(profile.supply().volts() * profile.supply().amps())));
+          Texts.of(
+              "derived.supply", Shown.rough(profile.supply().volts() * profile.supply().amps())));
     }
     if (path.equals("serial.baud") && profile.serial().baud() != null) {
       return Optional.of(Texts.of("derived.baud", Shown.rough(1e6 / profile.serial().baud())));

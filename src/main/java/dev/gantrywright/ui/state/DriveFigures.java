@@ -51,8 +51,7 @@ public final class DriveFigures {
             result -> {
               String turn =
                   switch (drive.kind()) {
-                    case BELT ->
-                        "(" + Shown.number(drive.pitch()) + " × " + drive.teeth() + ")";
+                    case BELT -> "(" + Shown.number(drive.pitch()) + " × " + drive.teeth() + ")";
                     case SCREW -> Shown.number(drive.lead());
                     case GEAR -> "(π × " + Shown.number(drive.gearDiameter()) + ")";
                   };
@@ -82,13 +81,20 @@ public final class DriveFigures {
     travelOfATurn(axis)
         .ifPresent(
             travel ->
-                words.append(Texts.of("drive.turn", Shown.number(Math.rint(travel * 1000) / 1000))));
+                words.append(
+                    Texts.of("drive.turn", Shown.number(Math.rint(travel * 1000) / 1000))));
     microstepsOfATurn(axis)
         .ifPresent(
-            steps -> words.append(words.isEmpty() ? "" : "  ·  ").append(Texts.of("drive.steps", Shown.grouped(steps))));
+            steps ->
+                words
+                    .append(words.isEmpty() ? "" : "  ·  ")
+                    .append(Texts.of("drive.steps", Shown.grouped(steps))));
     stepsPerMm(axis)
         .ifPresent(
-            steps -> words.append("  ·  ").append(Texts.of("drive.resolution", Shown.rough(1000 / steps))));
+            steps ->
+                words
+                    .append("  ·  ")
+                    .append(Texts.of("drive.resolution", Shown.rough(1000 / steps))));
     return words.toString();
   }
 }

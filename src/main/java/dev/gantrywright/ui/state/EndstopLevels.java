@@ -40,7 +40,9 @@ public record EndstopLevels(Level rest, Level touched, Boolean inverted) {
             EndstopLogic.Contact.valueOf(contact.name()),
             // A conducting contact decides alone, so that an input with no pull is like a pulled
             // one as long as the contact conducts.
-            pull == InputPull.NONE ? EndstopLogic.Input.PULL_UP : EndstopLogic.Input.valueOf(pull.name()),
+            pull == InputPull.NONE
+                ? EndstopLogic.Input.PULL_UP
+                : EndstopLogic.Input.valueOf(pull.name()),
             EndstopLogic.Sensor.valueOf(sensor.name()));
     boolean closedAtRest = contact == Contact.NC;
     boolean floats = pull == InputPull.NONE;

@@ -49,7 +49,8 @@ public final class PartTable {
     for (JsonNode group : array) {
       List<Part.Row> rows = new ArrayList<>();
       for (JsonNode row : group.get("fields")) {
-        String[] when = row.has("when") ? row.get("when").asString().split("=") : new String[] {"", ""};
+        String[] when =
+            row.has("when") ? row.get("when").asString().split("=") : new String[] {"", ""};
         String path = row.isString() ? row.asString() : row.get("path").asString();
         rows.add(new Part.Row(path, when[0], when[1]));
       }

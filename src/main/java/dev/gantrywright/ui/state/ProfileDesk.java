@@ -91,8 +91,7 @@ public final class ProfileDesk {
 
   /** A named change of the whole profile, such as a remedy. */
   public void change(String label, String mergeKey, UnaryOperator<PrinterProfile> change) {
-    history.update(
-        now -> now.edit(label, mergeKey, change.apply(now.present()), clock.instant()));
+    history.update(now -> now.edit(label, mergeKey, change.apply(now.present()), clock.instant()));
   }
 
   public void undo() {

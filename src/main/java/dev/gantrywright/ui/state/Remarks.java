@@ -20,8 +20,7 @@ public final class Remarks {
           .or(() -> table.partOf(profile, remark.path()))
           .or(() -> whole(profile, table, remark.path()))
           .ifPresent(
-              part ->
-                  marks.merge(part.id(), remark.gravity(), (a, b) -> a.atLeast(b) ? a : b));
+              part -> marks.merge(part.id(), remark.gravity(), (a, b) -> a.atLeast(b) ? a : b));
     }
     return marks;
   }
@@ -42,7 +41,9 @@ public final class Remarks {
     for (Gravity gravity : Gravity.values()) {
       int count = count(remarks, gravity);
       if (count > 0 && kinds++ < 2) {
-        words.append(words.isEmpty() ? "" : " · ").append(Texts.of("count." + gravity.word(), count));
+        words
+            .append(words.isEmpty() ? "" : " · ")
+            .append(Texts.of("count." + gravity.word(), count));
       }
     }
     return words.toString();

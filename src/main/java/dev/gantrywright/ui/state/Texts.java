@@ -14,7 +14,9 @@ public final class Texts {
   /** The text of a key, with {@code {0}} … filled in. */
   public static String of(String key, Object... values) {
     String pattern = BUNDLE.getString(key);
-    return values.length == 0 ? pattern : new MessageFormat(pattern, BUNDLE.getLocale()).format(values);
+    return values.length == 0
+        ? pattern
+        : new MessageFormat(pattern, BUNDLE.getLocale()).format(values);
   }
 
   /** The text of a key, or another where the bundle has none. */

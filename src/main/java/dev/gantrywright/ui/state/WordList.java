@@ -32,7 +32,8 @@ public final class WordList {
   }
 
   private static String quoted(String word) {
-    boolean plain = !word.isEmpty() && !word.startsWith("\"") && word.chars().noneMatch(WordList::blank);
+    boolean plain =
+        !word.isEmpty() && !word.startsWith("\"") && word.chars().noneMatch(WordList::blank);
     return plain ? word : "\"" + word.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }
 

@@ -21,7 +21,6 @@ public final class Theme {
     }
     scene
         .getStylesheets()
-        .setAll(
-            Tones.of(mode).stylesheet(), Theme.class.getResource(SHEET).toExternalForm());
+        .setAll(Tones.of(mode).stylesheet(), Theme.class.getResource(SHEET).toExternalForm());
   }
 }

@@ -21,7 +21,8 @@ public final class Tones {
 
   /** Reads the tokens that ship with the window. */
   public static Tones of(Mode mode) {
-    try (InputStream in = Tones.class.getResourceAsStream("/dev/gantrywright/ui/theme/tokens.json")) {
+    try (InputStream in =
+        Tones.class.getResourceAsStream("/dev/gantrywright/ui/theme/tokens.json")) {
       Map<String, String> byName = new LinkedHashMap<>();
       for (Map.Entry<String, JsonNode> tone :
           JsonMapper.shared().readTree(in).get("tones").properties()) {
@@ -54,7 +55,8 @@ public final class Tones {
   /** A stylesheet that names every tone {@code -gw-…}, as a data URL. */
   public String stylesheet() {
     StringBuilder css = new StringBuilder(".root {\n");
-    byName.forEach((name, hex) -> css.append("  -gw-").append(name).append(": ").append(hex).append(";\n"));
+    byName.forEach(
+        (name, hex) -> css.append("  -gw-").append(name).append(": ").append(hex).append(";\n"));
     byte[] bytes = css.append("}\n").toString().getBytes(StandardCharsets.UTF_8);
     return "data:text/css;base64," + Base64.getEncoder().encodeToString(bytes);
   }

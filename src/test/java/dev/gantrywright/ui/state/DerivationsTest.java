@@ -37,7 +37,13 @@ class DerivationsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"name", "axes.e.travelMax", "axes.q.stepsPerMm", "heaters.none.watts", "axes.x.driver.ic"})
+      strings = {
+        "name",
+        "axes.e.travelMax",
+        "axes.q.stepsPerMm",
+        "heaters.none.watts",
+        "axes.x.driver.ic"
+      })
   void whereNothingFollowsNothingStands(String path) {
     assertThat(Derivations.beside(heron, path)).isEmpty();
   }

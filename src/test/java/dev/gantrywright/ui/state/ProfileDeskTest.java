@@ -44,8 +44,7 @@ class ProfileDeskTest {
   @Test
   void aValueOutOfRangeIsRefusedInOneLineAndChangesNothing() {
     assertThat(desk.edit(STEPS, -3))
-        .hasValueSatisfying(
-            line -> assertThat(line).startsWith("Steps/mm ").doesNotContain("\n"));
+        .hasValueSatisfying(line -> assertThat(line).startsWith("Steps/mm ").doesNotContain("\n"));
     assertThat(desk.edit("endstops.xMin.contact", "sometimes")).isPresent();
     assertThat(desk.revision()).isZero();
   }
@@ -54,8 +53,7 @@ class ProfileDeskTest {
   void aValueCanBeTakenAwayAndGivenAgain() {
     assertThat(desk.edit("endstops.xMin.voltage", null)).isEmpty();
     assertThat(desk.value("endstops.xMin.voltage")).isEmpty();
-    assertThat(desk.history().get().undoLabel())
-        .contains("x min sensor voltage 3.3 → not given");
+    assertThat(desk.history().get().undoLabel()).contains("x min sensor voltage 3.3 → not given");
     assertThat(desk.edit("endstops.yMax.contact", "NC")).isEmpty();
     assertThat(desk.quoted("endstops.yMax.contact")).isEqualTo("NC");
   }

@@ -20,8 +20,7 @@ class WordListTest {
   @Test
   void namesAndValuesStandOneALine() {
     assertThat(WordList.map("x_min = xMin\n\nLANG=C\nbare"))
-        .containsExactly(
-            Map.entry("x_min", "xMin"), Map.entry("LANG", "C"), Map.entry("bare", ""));
+        .containsExactly(Map.entry("x_min", "xMin"), Map.entry("LANG", "C"), Map.entry("bare", ""));
     assertThat(WordList.typed(Map.of("a", "b"))).isEqualTo("a=b");
   }
 

@@ -1,0 +1,80 @@
+package dev.gantrywright.ui.shell;
+
+import dev.gantrywright.ui.state.Stage;
+import dev.gantrywright.ui.state.Subscription;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The one surface: header, route, plan beside the stage in hand, line strip. */
+public final class Bench extends VBox implements Subscription {
+  /** Stages beside which the machine plan stands; the others need the width. */
+  private static final Set<Stage> WITH_PLAN = EnumSet.of(Stage.DESCRIBE, Stage.CHECK, Stage.PROVE);
+
+  private static final double PLAN_WIDTH = 344;
+
+  /** Below this width the plan gives way to the part in hand. */
+  private static final double NARROW = 960;
+
+  private final Map<Stage, Supplier<? extends Node>> makers;
+  private final Map<Stage, Node> made = new EnumMap<>(Stage.class);
+  private final Region plan;
+  private final StackPane place = new StackPane();
+  private Stage stage = Stage.DESCRIBE;
+
+  public Bench(
+      HeaderBar header,
+      RouteBar route,
+      Region plan,
+      Map<Stage, Supplier<? extends Node>> stages,
+      Region strip) {
+    this.plan = plan;
+    this.makers = stages;
+    getStyleClass().add("bench");
+    plan.setMinWidth(PLAN_WIDTH);
+    plan.setPrefWidth(PLAN_WIDTH);
+    plan.setMaxWidth(PLAN_WIDTH);
+    HBox middle = new HBox(plan, place);
+    HBox.setHgrow(place, Priority.ALWAYS);
+    place.setMinSize(0, 0);
+    middle.setMinHeight(0);
+    VBox.setVgrow(middle, Priority.ALWAYS);
+    getChildren().addAll(header, route, middle, strip);
+    widthProperty().addListener((o, before, now) -> fit());
+  }
+
+  /** Shows a stage; its view is made when it is first looked at. */
+  public void show(Stage next) {
+    stage = next;
+    place.getChildren().setAll(made.computeIfAbsent(next, each -> makers.get(each).get()));
+    fit();
+  }
+
+  private void fit() {
+    boolean beside = WITH_PLAN.contains(stage) && getWidth() >= NARROW;
+    plan.setVisible(beside);
+    plan.setManaged(beside);
+  }
+
+  /** The view of the stage in hand. */
+  public Node inHand() {
+    return place.getChildren().get(0);
+  }
+
+  @Override
+  public void close() {
+    for (Node view : made.values()) {
+      if (view instanceof Subscription closing) {
+        closing.close();
+      }
+    }
+  }
+}
