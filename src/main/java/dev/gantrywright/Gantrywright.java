@@ -1,8 +1,7 @@
 package dev.gantrywright;
 
+import dev.gantrywright.cli.BytePrinter;
 import dev.gantrywright.cli.Cli;
-import java.io.OutputStreamWriter;
-import java.io.PrintWriter;
 import java.nio.charset.Charset;
 
 /** The entry point: a verb runs on the command line, no verb opens the window. */
@@ -11,8 +10,8 @@ public final class Gantrywright {
 
   public static void main(String[] args) {
     Charset charset = Charset.defaultCharset();
-    PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, charset), true);
-    PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, charset), true);
+    BytePrinter out = new BytePrinter(System.out, charset);
+    BytePrinter err = new BytePrinter(System.err, charset);
     System.exit(Cli.run(out, err, args));
   }
 }

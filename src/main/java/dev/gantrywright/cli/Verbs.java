@@ -7,6 +7,7 @@ final class Verbs {
   private Verbs() {}
 
   static List<Object> all() {
-    return List.of(new ComputeVerb(), new PortsVerb(), new WatchVerb(), new ProveVerb());
+    return List.of(
+        new ComputeVerb(), new PortsVerb(), new WatchVerb(), new ProveVerb(), new PatchVerb());
   }
 }

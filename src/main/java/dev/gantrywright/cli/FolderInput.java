@@ -1,0 +1,37 @@
+package dev.gantrywright.cli;
+
+import dev.gantrywright.header.FirmwareFolder;
+import dev.gantrywright.header.FolderException;
+import dev.gantrywright.header.Progress;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads the firmware folder that a verb was given. */
+final class FolderInput {
+  private FolderInput() {}
+
+  /**
+   * The folder under the given defines.
+   *
+   * @param defines {@code NAME} or {@code NAME=VALUE}; a bare name counts as 1, as compilers do
+   */
+  static FirmwareFolder read(Path folder, List<String> defines) {
+    Map<String, String> predefined = new LinkedHashMap<>();
+    for (String define : defines) {
+      int equals = define.indexOf('=');
+      String name = equals < 0 ? define : define.substring(0, equals);
+      if (!name.matches("[A-Za-z_]\\w*")) {
+        throw new UsageProblem(
+            "--define: '" + define + "' names no macro; write NAME or NAME=VALUE");
+      }
+      predefined.put(name, equals < 0 ? "1" : define.substring(equals + 1));
+    }
+    try {
+      return FirmwareFolder.read(folder, predefined, Progress.none());
+    } catch (FolderException unreadable) {
+      throw new UsageProblem(unreadable.getMessage(), unreadable);
+    }
+  }
+}
