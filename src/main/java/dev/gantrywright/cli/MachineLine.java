@@ -14,8 +14,6 @@ import dev.gantrywright.link.practice.PracticeBoard;
 import dev.gantrywright.link.practice.PracticeSetup;
 import dev.gantrywright.link.practice.Press;
 import dev.gantrywright.machine.PrinterProfile;
-import dev.gantrywright.machine.ProfileProblem;
-import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.machine.Serial;
 import dev.gantrywright.prove.PracticeMachine;
 import dev.gantrywright.prove.ProfileDialect;
@@ -49,7 +47,7 @@ final class MachineLine implements AutoCloseable {
    * @param presses touches that the practice hand makes
    */
   static MachineLine open(LineOptions options, Map<String, String> built, List<Press> presses) {
-    PrinterProfile profile = profile(options);
+    PrinterProfile profile = Profiles.read(options.profile);
     PortAddress address = options.address();
     try {
       Dialect dialect = ProfileDialect.of(profile.link());
@@ -79,14 +77,6 @@ final class MachineLine implements AutoCloseable {
       throw new UsageProblem(options.profile + ": " + e.getMessage(), e);
     } catch (LinkException e) {
       throw new DeviceProblem(e.getMessage(), e);
-    }
-  }
-
-  static PrinterProfile profile(LineOptions options) {
-    try {
-      return ProfileStore.read(options.profile);
-    } catch (ProfileProblem e) {
-      throw new UsageProblem(e.getMessage(), e);
     }
   }
 

@@ -8,6 +8,11 @@ final class Verbs {
 
   static List<Object> all() {
     return List.of(
-        new ComputeVerb(), new PortsVerb(), new WatchVerb(), new ProveVerb(), new PatchVerb());
+        new ComputeVerb(),
+        new PatchVerb(),
+        new PortsVerb(),
+        new WatchVerb(),
+        new ProveVerb(),
+        new PracticeVerb());
   }
 }

@@ -61,7 +61,7 @@ final class WatchVerb implements Callable<Integer> {
       throw new UsageProblem("--for must not be negative, and --rate lies from 0 to 10000 Hz");
     }
     List<String> ends = new ArrayList<>();
-    MachineLine.profile(line)
+    Profiles.read(line.profile)
         .endstops()
         .forEach(
             (end, endstop) -> {

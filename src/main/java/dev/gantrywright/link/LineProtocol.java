@@ -371,8 +371,9 @@ public final class LineProtocol {
     draining = true;
     quietAt = now + dialect.quietNanos();
     drainEnd = now + dialect.replyNanos();
+    boolean noise = garbage > 0 || (splitter.inLine() && splitter.begun(now).garbage());
     String note =
-        garbage > 0
+        noise
             ? "what came back is no text; the baud rate may be wrong"
             : lines.isEmpty() ? "no answer" : "the answer was cut short";
     done.reply().complete(new Reply(done.command(), Outcome.TIMED_OUT, lines, note, sentAt, now));

@@ -51,6 +51,7 @@ public final class LineSession implements AutoCloseable {
 
   private SessionState state = SessionState.OPENING;
   private String note = "";
+  private LinkException failure;
   private volatile boolean closing;
   private Transport transport;
   private LinkException gone;
@@ -141,7 +142,18 @@ public final class LineSession implements AutoCloseable {
   /** Sends the stop command at once, ahead of everything that waits. */
   public CompletableFuture<StopOutcome> stop() {
     CompletableFuture<StopOutcome> outcome = new CompletableFuture<>();
-    mailbox.putFirst(new Letter.Stop(outcome));
+    for (Letter.Ask overtaken : mailbox.overtake(new Letter.Stop(outcome))) {
+      overtaken
+          .reply()
+          .complete(
+              new Reply(
+                  overtaken.command(),
+                  Reply.Outcome.STOPPED,
+                  List.of(),
+                  "a stop overtook it",
+                  0,
+                  now()));
+    }
     if (state() == SessionState.CLOSED) {
       outcome.complete(new StopOutcome(false, "", 0));
     }
@@ -174,12 +186,18 @@ public final class LineSession implements AutoCloseable {
   /**
    * Waits until the board has answered.
    *
-   * @throws LinkException of kind SILENT when it does not in time
+   * @throws LinkException of kind SILENT when it does not in time; of another kind at once when the
+   *     line is refused before the board has ever answered
    */
   public void awaitUp(Duration patience) throws LinkException, InterruptedException {
     long end = parts.nanoTime().getAsLong() + patience.toNanos();
     synchronized (stateLock) {
       while (state != SessionState.UP) {
+        if (failure != null
+            && failure.kind() != LinkException.Kind.LOST
+            && failure.kind() != LinkException.Kind.SILENT) {
+          throw failure;
+        }
         long left = end - parts.nanoTime().getAsLong();
         if (left <= 0 || state == SessionState.CLOSED) {
           throw new LinkException(
@@ -255,6 +273,7 @@ public final class LineSession implements AutoCloseable {
       }
       releaseWhenIdle(now);
     }
+    fail(gone);
     drop(gone == null ? "released" : gone.getMessage());
     reader.join(1_000);
   }
@@ -351,12 +370,20 @@ public final class LineSession implements AutoCloseable {
       try {
         transport = parts.connector().open(parts.settings());
       } catch (LinkException e) {
+        fail(e);
         enter(SessionState.OPENING, "attempt " + tries + ": " + e.getMessage());
       }
       wait =
           wait.multipliedBy(2).compareTo(parts.timing().longestBackOff()) > 0
               ? parts.timing().longestBackOff()
               : wait.multipliedBy(2);
+    }
+  }
+
+  /** Remembers why the line could not be had, for those who wait for it the first time. */
+  private void fail(LinkException why) {
+    synchronized (stateLock) {
+      failure = wasUp ? null : why;
     }
   }
 

@@ -47,6 +47,11 @@ public final class LineSplitter {
     return length > 0;
   }
 
+  /** The line that has begun, as it stands. */
+  ReceivedLine begun(long nanos) {
+    return new ReceivedLine(new String(line, 0, length, StandardCharsets.UTF_8), nanos, dropped);
+  }
+
   /** Ends the line that has begun, if any: for machines that send no line end. */
   public void flush(long nanos) {
     if (length > 0) {

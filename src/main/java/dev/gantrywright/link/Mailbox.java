@@ -1,7 +1,9 @@
 package dev.gantrywright.link;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
@@ -59,6 +61,26 @@ final class Mailbox {
     }
   }
 
+  /** Puts a stop first and takes out the commands that it overtakes. */
+  List<Letter.Ask> overtake(Letter.Stop stop) {
+    lock.lock();
+    try {
+      List<Letter.Ask> overtaken = new ArrayList<>();
+      letters.forEach(
+          letter -> {
+            if (letter instanceof Letter.Ask ask) {
+              overtaken.add(ask);
+            }
+          });
+      letters.removeAll(overtaken);
+      letters.addFirst(stop);
+      changed.signalAll();
+      return overtaken;
+    } finally {
+      lock.unlock();
+    }
+  }
+
   void putFirst(Letter letter) {
     lock.lock();
     try {
@@ -108,15 +130,6 @@ final class Mailbox {
     lock.lock();
     try {
       accepting = true;
-    } finally {
-      lock.unlock();
-    }
-  }
-
-  boolean isEmpty() {
-    lock.lock();
-    try {
-      return letters.isEmpty();
     } finally {
       lock.unlock();
     }

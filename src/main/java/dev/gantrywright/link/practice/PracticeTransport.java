@@ -1,34 +1,23 @@
 package dev.gantrywright.link.practice;
 
 import dev.gantrywright.link.ByteQueue;
-import dev.gantrywright.link.LineSplitter;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.Transport;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.LongSupplier;
 
 /** The practice board inside this program: bytes in, bytes out, no wire between. */
 public final class PracticeTransport implements Transport {
-  private final PracticeBoard board;
+  private final PracticeLine line;
   private final LongSupplier nanoTime;
   private final ByteQueue answers = new ByteQueue(1 << 16);
   private final ReentrantLock writing = new ReentrantLock();
-  private final LineSplitter splitter;
   private volatile boolean closed;
-  private String pending = "";
 
   public PracticeTransport(PracticeBoard board, LongSupplier nanoTime) {
-    this.board = board;
+    this.line = new PracticeLine(board);
     this.nanoTime = nanoTime;
-    this.splitter = new LineSplitter(512, line -> pending += answer(line.text(), line.nanos()));
-  }
-
-  private String answer(String command, long now) {
-    StringBuilder reply = new StringBuilder();
-    board.obey(command, now).forEach(line -> reply.append(line).append("\r\n"));
-    return reply.toString();
   }
 
   @Override
@@ -57,9 +46,7 @@ public final class PracticeTransport implements Transport {
       if (closed) {
         throw LinkException.closed(name());
       }
-      splitter.feed(bytes, bytes.length, nanoTime.getAsLong());
-      byte[] out = pending.getBytes(StandardCharsets.UTF_8);
-      pending = "";
+      byte[] out = line.take(bytes, bytes.length, nanoTime.getAsLong());
       if (!answers.put(out, 0, out.length)) {
         throw LinkException.closed(name());
       }

@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.time.Duration;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.apache.commons.net.telnet.InvalidTelnetOptionException;
 import org.apache.commons.net.telnet.SimpleOptionHandler;
 import org.apache.commons.net.telnet.SuppressGAOptionHandler;
@@ -20,15 +22,31 @@ import org.apache.commons.net.telnet.TelnetOption;
  * own reads; it ends with the connection.
  */
 public final class Rfc2217Transport implements Transport {
-  private final TelnetClient telnet;
+  /** Hangs up without taking the streams from under a thread that writes. */
+  private static final class Telnet extends TelnetClient {
+    Telnet() {
+      super("dumb");
+    }
+
+    boolean reached() {
+      return _socket_ != null && _socket_.isConnected();
+    }
+
+    void hangUp() {
+      Sockets.close(_socket_);
+    }
+  }
+
+  private final Telnet telnet;
   private final ComPortOption comPort;
   private final String name;
   private final ByteQueue arrived = new ByteQueue(1 << 16);
   private final OutputStream out;
+  private final CountDownLatch ended = new CountDownLatch(1);
   private volatile boolean closed;
   private volatile String refusal = "";
 
-  private Rfc2217Transport(TelnetClient telnet, ComPortOption comPort, String name) {
+  private Rfc2217Transport(Telnet telnet, ComPortOption comPort, String name) {
     this.telnet = telnet;
     this.comPort = comPort;
     this.name = name;
@@ -43,7 +61,7 @@ public final class Rfc2217Transport implements Transport {
   public static Rfc2217Transport open(
       String host, int port, SerialSettings settings, Duration patience) throws LinkException {
     String name = "rfc2217://" + host + ":" + port;
-    TelnetClient telnet = new TelnetClient("dumb");
+    Telnet telnet = new Telnet();
     ComPortOption comPort = new ComPortOption();
     try {
       telnet.addOptionHandler(comPort);
@@ -57,9 +75,17 @@ public final class Rfc2217Transport implements Transport {
       Thread reader = new Thread(line::pump, "rfc2217 " + host + ":" + port);
       reader.setDaemon(true);
       reader.start();
-      line.ask(settings);
-      return line;
+      return line.asked(settings);
     } catch (IOException | InvalidTelnetOptionException e) {
+      if (telnet.reached()) {
+        telnet.hangUp();
+        throw new LinkException(
+            Kind.BUSY,
+            name
+                + " hangs up at once: another program may have the port, or the device is not"
+                + " plugged in there",
+            e);
+      }
       throw new LinkException(
           Kind.NOT_FOUND,
           host
@@ -72,10 +98,39 @@ public final class Rfc2217Transport implements Transport {
     }
   }
 
-  private void ask(SerialSettings settings) throws IOException {
-    for (int[] words : ComPortOption.settings(settings)) {
-      telnet.sendSubnegotiation(words);
+  private Rfc2217Transport asked(SerialSettings settings) throws IOException, LinkException {
+    try {
+      for (int[] words : ComPortOption.settings(settings)) {
+        telnet.sendSubnegotiation(words);
+      }
+      return this;
+    } catch (IOException e) {
+      awaitLastWords();
+      close();
+      if (!refusal.isEmpty()) {
+        throw busy();
+      }
+      throw e;
     }
+  }
+
+  /** A server that refuses says why and hangs up; its words may still be on the way. */
+  private void awaitLastWords() {
+    try {
+      boolean over = ended.await(1, TimeUnit.SECONDS);
+      refusal = over ? refusal : "";
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private LinkException busy() {
+    return new LinkException(
+        Kind.BUSY,
+        name
+            + ": the server says '"
+            + refusal
+            + "'; close the other program, or look at the server");
   }
 
   /** The baud rate that the server says is in force; 0 while it has not said. */
@@ -104,6 +159,7 @@ public final class Rfc2217Transport implements Transport {
       Thread.currentThread().interrupt();
     } finally {
       arrived.end();
+      ended.countDown();
     }
   }
 
@@ -116,11 +172,11 @@ public final class Rfc2217Transport implements Transport {
   public int read(byte[] into, Duration wait) throws LinkException {
     try {
       int n = closed ? -1 : arrived.take(into, wait);
+      if (!closed && !refusal.isEmpty()) {
+        throw busy();
+      }
       if (n < 0) {
         throw gone();
-      }
-      if (!refusal.isEmpty()) {
-        throw new LinkException(Kind.BUSY, name + ": the server says '" + refusal + "'");
       }
       return n;
     } catch (InterruptedException e) {
@@ -131,6 +187,9 @@ public final class Rfc2217Transport implements Transport {
 
   @Override
   public void write(byte[] bytes) throws LinkException {
+    if (closed) {
+      throw gone();
+    }
     try {
       out.write(bytes);
       out.flush();
@@ -160,11 +219,6 @@ public final class Rfc2217Transport implements Transport {
   public void close() {
     closed = true;
     arrived.end();
-    try {
-      telnet.disconnect();
-    } catch (IOException e) {
-      // Nothing is left to be done with it.
-      return;
-    }
+    telnet.hangUp();
   }
 }
