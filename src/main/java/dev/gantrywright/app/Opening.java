@@ -1,0 +1,101 @@
+package dev.gantrywright.app;
+
+import dev.gantrywright.header.FirmwareFolder;
+import dev.gantrywright.header.FolderException;
+import dev.gantrywright.machine.BoardSheet;
+import dev.gantrywright.machine.BoardStore;
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.machine.ProfileProblem;
+import dev.gantrywright.machine.ProfileStore;
+import dev.gantrywright.names.NameMap;
+import dev.gantrywright.names.NameMapException;
+import dev.gantrywright.names.NameMapJson;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Opens a printer with its board sheet, firmware folder and name map. Parts that several printers
+ * share are read once by one instance; an instance serves one thread.
+ */
+public final class Opening {
+  /** A part that was looked for: the part, or the one line that says why there is none. */
+  private record Part<T>(T value, String problem) {}
+
+  private interface Reading<T> {
+    T read(Path file) throws ProfileProblem, FolderException, NameMapException;
+  }
+
+  private final Map<Path, Part<BoardSheet>> sheets = new HashMap<>();
+  private final Map<Path, Part<FirmwareFolder>> folders = new HashMap<>();
+  private final Map<Path, Part<NameMap>> maps = new HashMap<>();
+
+  /** Opens a printer with the parts that its profile names. */
+  public OpenPrinter open(Path file) throws ProfileProblem {
+    return open(file, null);
+  }
+
+  /**
+   * Opens a printer.
+   *
+   * @param folder the firmware folder to use; null for the one that the profile names
+   * @throws ProfileProblem where the profile itself cannot be read
+   */
+  public OpenPrinter open(Path file, Path folder) throws ProfileProblem {
+    return open(file, ProfileStore.read(file), folder);
+  }
+
+  /** Opens the parts of a profile that is already read. */
+  public OpenPrinter open(Path file, PrinterProfile profile, Path folder) {
+    List<String> problems = new ArrayList<>();
+    BoardSheet sheet = part(sheets, file, profile.board().sheet(), BoardStore::read, problems);
+    Path chosen = folder != null ? folder : beside(file, profile.build().folder(), problems);
+    FirmwareFolder firmware = part(folders, chosen, FirmwareFolder::read, problems);
+    NameMap names = part(maps, file, profile.build().names(), NameMapJson::read, problems);
+    return new OpenPrinter(file, profile, sheet, firmware, names, problems);
+  }
+
+  private static <T> T part(
+      Map<Path, Part<T>> known,
+      Path profile,
+      String name,
+      Reading<T> reading,
+      List<String> problems) {
+    return part(known, beside(profile, name, problems), reading, problems);
+  }
+
+  private static <T> T part(
+      Map<Path, Part<T>> known, Path file, Reading<T> reading, List<String> problems) {
+    if (file == null) {
+      return null;
+    }
+    Part<T> part = known.computeIfAbsent(file, at -> read(at, reading));
+    if (part.problem() != null) {
+      problems.add(part.problem());
+    }
+    return part.value();
+  }
+
+  private static <T> Part<T> read(Path file, Reading<T> reading) {
+    try {
+      return new Part<>(reading.read(file), null);
+    } catch (ProfileProblem | FolderException | NameMapException e) {
+      return new Part<>(null, e.getMessage());
+    }
+  }
+
+  private static Path beside(Path profile, String name, List<String> problems) {
+    if (name == null || name.isBlank()) {
+      return null;
+    }
+    try {
+      return profile.toAbsolutePath().resolveSibling(name).normalize();
+    } catch (InvalidPathException e) {
+      problems.add("\"" + name + "\" is no file name: " + e.getReason());
+      return null;
+    }
+  }
+}
