@@ -1,0 +1,45 @@
+package dev.gantrywright.rules;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One thing that does not fit.
+ *
+ * @param path the profile field, or {@code file:line} in the firmware folder
+ * @param where the same in words
+ * @param summary the rule's one line
+ * @param evidence what was found and what it should be, numbers with units
+ * @param source the published fact behind it
+ * @param remedies best first
+ * @param link the rule's page, relative to the documentation
+ */
+public record Finding(
+    String id,
+    String slug,
+    Level level,
+    Family family,
+    String path,
+    String where,
+    String summary,
+    String evidence,
+    String source,
+    List<Remedy> remedies,
+    String link) {
+
+  /** Worst first, then by family, rule and place. */
+  public static final Comparator<Finding> WORST_FIRST =
+      Comparator.comparing(Finding::level)
+          .thenComparing(Finding::family)
+          .thenComparing(Finding::id)
+          .thenComparing(Finding::path);
+
+  public Finding {
+    remedies = List.copyOf(remedies);
+  }
+
+  /** Names this finding in {@code waivers}: rule and place. */
+  public String key() {
+    return id + "@" + path;
+  }
+}

@@ -1,0 +1,106 @@
+package dev.gantrywright.rules;
+
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.machine.ProfileProblem;
+import dev.gantrywright.machine.ProfileValues;
+import dev.gantrywright.names.NameEntry;
+import dev.gantrywright.names.NameMap;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Applies remedies. The input is never changed; what comes back is a new one. */
+public final class Remedies {
+  /** How many times "apply all" looks again before it gives up. */
+  public static final int MOST_ROUNDS = 10;
+
+  private Remedies() {}
+
+  /**
+   * What "apply all safe" did.
+   *
+   * @param input what is left
+   * @param applied the findings settled, with the remedy taken for each
+   * @param settled false where safe remedies kept turning up until the last round
+   */
+  public record Outcome(CheckInput input, List<Applied> applied, boolean settled) {}
+
+  /** One remedy taken. */
+  public record Applied(Finding finding, Remedy remedy) {}
+
+  /**
+   * The input with every edit of the remedy made.
+   *
+   * @throws ProfileProblem where a field does not take the value; nothing is changed
+   */
+  public static CheckInput apply(CheckInput input, Remedy remedy) throws ProfileProblem {
+    PrinterProfile profile = input.profile();
+    NameMap names = input.names();
+    for (Remedy.Edit edit : remedy.edits()) {
+      if (edit instanceof Remedy.SetField set) {
+        profile = ProfileValues.with(profile, set.path(), set.value());
+      } else if (edit instanceof Remedy.SetName set && names != null) {
+        names =
+            set.macro() == null
+                ? names.without(set.path())
+                : names.with(set.path(), moved(names.fields().get(set.path()), set));
+      }
+    }
+    return input.with(profile).with(names);
+  }
+
+  /**
+   * Takes the first safe remedy of every open finding, round by round, until none is left.
+   *
+   * @throws ProfileProblem where a remedy offers a value that its field does not take
+   */
+  public static Outcome applySafe(RuleBook book, CheckInput input) throws ProfileProblem {
+    CheckInput now = input;
+    List<Applied> applied = new ArrayList<>();
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      List<Finding> open = Waivers.sort(now.profile(), book.check(now)).open();
+      boolean any = false;
+      for (Finding finding : open) {
+        Optional<Remedy> safe = safe(finding);
+        if (safe.isPresent()) {
+          now = apply(now, safe.get());
+          applied.add(new Applied(finding, safe.get()));
+          any = true;
+        }
+      }
+      if (!any) {
+        return new Outcome(now, List.copyOf(applied), true);
+      }
+    }
+    return new Outcome(now, List.copyOf(applied), false);
+  }
+
+  /** The entry at its new place; how values are spelled stays as it was. */
+  private static NameEntry moved(NameEntry before, Remedy.SetName set) {
+    if (before == null) {
+      return NameEntry.chosen(set.macro(), set.element(), set.file(), set.line());
+    }
+    return new NameEntry(
+        set.macro(),
+        set.element(),
+        set.file(),
+        set.line(),
+        before.confidence(),
+        before.sure(),
+        before.meaning(),
+        before.evidence(),
+        before.others(),
+        before.values(),
+        before.switches(),
+        before.unit(),
+        before.section(),
+        before.by(),
+        before.more());
+  }
+
+  private static Optional<Remedy> safe(Finding finding) {
+    return finding.remedies().stream()
+        .filter(remedy -> remedy.safety() == Safety.SAFE && remedy.applicable())
+        .findFirst();
+  }
+}
