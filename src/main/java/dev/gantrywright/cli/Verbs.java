@@ -8,10 +8,8 @@ final class Verbs {
 
   static List<Object> all() {
     return List.of(
-        new PatchVerb(),
         new ComputeVerb(),
-        new ImageVerb(),
-        new LoadVerb(),
+        new PatchVerb(),
         new PortsVerb(),
         new WatchVerb(),
         new ProveVerb(),

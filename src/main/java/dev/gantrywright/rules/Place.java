@@ -32,7 +32,9 @@ final class Place {
 
   private static String axisEnd(String name) {
     String words = words(name);
-    return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static String words(String name) {

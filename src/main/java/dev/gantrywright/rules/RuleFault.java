@@ -11,7 +11,8 @@ final class RuleFault {
 
   static Finding of(Rule rule, RuntimeException fault) {
     StackTraceElement[] trace = fault.getStackTrace();
-    String at = trace.length == 0 ? "" : " at " + trace[0].getFileName() + ":" + trace[0].getLineNumber();
+    String at =
+        trace.length == 0 ? "" : " at " + trace[0].getFileName() + ":" + trace[0].getLineNumber();
     return new Finding(
         ID,
         "rule-failed",

@@ -38,6 +38,8 @@ public final class Shown {
 
   /** A rate in Hz or kHz. */
   public static String hertz(double value) {
-    return value >= 1_000_000 ? n(value / 1e6) + " MHz" : value >= 1000 ? n(value / 1e3) + " kHz" : n(value) + " Hz";
+    return value >= 1_000_000
+        ? n(value / 1e6) + " MHz"
+        : value >= 1000 ? n(value / 1e3) + " kHz" : n(value) + " Hz";
   }
 }

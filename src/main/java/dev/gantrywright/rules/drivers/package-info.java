@@ -1,0 +1,8 @@
+/**
+ * Rules of the drivers family: one class a rule, listed in {@link
+ * dev.gantrywright.rules.drivers.DriversRules}.
+ *
+ * <p>May import: the rule book's own types, machine, catalog, header, names, physics. No rule knows
+ * another.
+ */
+package dev.gantrywright.rules.drivers;

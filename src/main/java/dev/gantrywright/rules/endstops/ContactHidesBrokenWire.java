@@ -1,0 +1,44 @@
+package dev.gantrywright.rules.endstops;
+
+import dev.gantrywright.rules.Check;
+import dev.gantrywright.rules.Context;
+import dev.gantrywright.rules.Family;
+import dev.gantrywright.rules.Level;
+import dev.gantrywright.rules.Rule;
+import dev.gantrywright.rules.Sink;
+
+/** With a normally-open contact a broken wire looks like a free axis. */
+@Rule(
+    id = "GW-E005",
+    slug = "contact-hides-broken-wire",
+    level = Level.NOTE,
+    family = Family.ENDSTOPS,
+    summary = "With a normally-open contact a broken wire looks like a free axis",
+    reads = {
+      "endstops.*.contact",
+      "endstops.*.sensor",
+      "endstops.*.input",
+      "endstops.*.pullUp",
+      "endstops.*.fitted"
+    },
+    source = "principle \"de-energise to trip\", ISO 13849 and IEC 60204-1 practice")
+public final class ContactHidesBrokenWire implements Check {
+  @Override
+  public void check(Context context, Sink sink) {
+    context
+        .profile()
+        .endstops()
+        .forEach(
+            (name, endstop) -> {
+              if (Levels.fitted(endstop)
+                  && Levels.of(endstop)
+                      .filter(levels -> !levels.brokenWireDetected())
+                      .isPresent()) {
+                sink.report(
+                    "endstops." + name + ".contact",
+                    Levels.words(endstop)
+                        + ": a broken or unplugged wire reads as not touched, and homing drives into the end");
+              }
+            });
+  }
+}

@@ -1,0 +1,40 @@
+package dev.gantrywright.rules.endstops;
+
+import dev.gantrywright.rules.Check;
+import dev.gantrywright.rules.Context;
+import dev.gantrywright.rules.Family;
+import dev.gantrywright.rules.Level;
+import dev.gantrywright.rules.Remedy;
+import dev.gantrywright.rules.Rule;
+import dev.gantrywright.rules.Sink;
+
+/** A fitted endstop belongs to no axis of this printer. */
+@Rule(
+    id = "GW-E021",
+    slug = "endstop-without-axis",
+    level = Level.WARNING,
+    family = Family.ENDSTOPS,
+    fix = Rule.Fix.SHOW_ONLY,
+    summary = "A fitted endstop belongs to no axis of this printer",
+    reads = {"endstops.*.fitted", "axes.**"},
+    source = "definition")
+public final class EndstopWithoutAxis implements Check {
+  @Override
+  public void check(Context context, Sink sink) {
+    context
+        .profile()
+        .endstops()
+        .forEach(
+            (name, endstop) -> {
+              String axis = name.replaceAll("(Min|Max)$", "");
+              if (Levels.fitted(endstop) && !context.profile().axes().containsKey(axis)) {
+                sink.report(
+                    "endstops." + name + ".fitted",
+                    name
+                        + " is fitted; the axes are "
+                        + String.join(", ", context.profile().axes().keySet()),
+                    Remedy.show("name it after its axis, such as zMin, or add the axis"));
+              }
+            });
+  }
+}

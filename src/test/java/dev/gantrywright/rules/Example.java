@@ -1,0 +1,45 @@
+package dev.gantrywright.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * One fenced example of a rule's page.
+ *
+ * @param kind {@code bad} or {@code good}
+ * @param printer the clean demo printer that it starts from
+ * @param path where a bad one is found; null for a good one
+ * @param fixed what the remedies leave, as patches on the clean printer, in their order
+ * @param line where it stands in the page
+ */
+record Example(
+    String kind, String printer, String path, ObjectNode patch, List<ObjectNode> fixed, int line) {
+  private static final Pattern FENCE =
+      Pattern.compile("(?ms)^```json (bad|good|fixed)(?: (\\S+))?(?: ([^\n]+))?\n(.*?)^```$");
+
+  /** Every example of a page, each {@code fixed} joined to the {@code bad} before it. */
+  static List<Example> of(String page) {
+    List<Example> examples = new ArrayList<>();
+    Matcher fence = FENCE.matcher(page);
+    while (fence.find()) {
+      ObjectNode patch = (ObjectNode) JsonMapper.shared().readTree(fence.group(4));
+      if (fence.group(1).equals("fixed")) {
+        examples.get(examples.size() - 1).fixed().add(patch);
+      } else {
+        int line = (int) page.substring(0, fence.start()).lines().count() + 1;
+        examples.add(
+            new Example(
+                fence.group(1), fence.group(2), fence.group(3), patch, new ArrayList<>(), line));
+      }
+    }
+    return examples;
+  }
+
+  boolean bad() {
+    return kind.equals("bad");
+  }
+}
