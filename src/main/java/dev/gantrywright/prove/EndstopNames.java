@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Which reported name is which axis end. What the user once said counts first; then spelling; a
@@ -20,8 +21,14 @@ public final class EndstopNames {
    */
   public record Match(String end, boolean sure) {}
 
+  /** A machine that sends rubbish must not fill the memory. */
+  private static final int MOST_NAMES = 1_000;
+
   private final Collection<String> ends;
   private final Map<String, String> told = new HashMap<>();
+
+  /** Answers given so far: the same few names come with every sample. */
+  private final Map<String, Optional<Match>> known = new ConcurrentHashMap<>();
 
   /**
    * @param ends the axis ends that the profile knows, fitted or not
@@ -34,6 +41,13 @@ public final class EndstopNames {
 
   /** The axis end that a reported name means, if any. */
   public Optional<Match> match(String reported) {
+    if (known.size() > MOST_NAMES) {
+      known.clear();
+    }
+    return known.computeIfAbsent(reported, this::find);
+  }
+
+  private Optional<Match> find(String reported) {
     String end = told.get(reported.toLowerCase(Locale.ROOT));
     if (end != null) {
       return Optional.of(new Match(end, true));

@@ -18,6 +18,8 @@ public final class EndstopReader {
   private static final Pattern VALUE =
       Pattern.compile("[:=]\\s*([\\p{L}\\p{N}]+)(?![\\p{L}\\p{N}.])");
 
+  private static final Pattern OTHERS = Pattern.compile("[:=,;|]");
+
   /** Longest name taken, in characters: what is longer is prose. */
   private static final int LONGEST_NAME = 40;
 
@@ -68,7 +70,10 @@ public final class EndstopReader {
 
   /** The last words before the separator: what follows other values, commas and signs. */
   private static String trimmed(String text) {
-    String name = text.replaceFirst("^.*[:=]\\s*\\S*", "").replaceFirst("^.*[,;|]", "");
+    String name = text;
+    if (OTHERS.matcher(text).find()) {
+      name = text.replaceFirst("^.*[:=]\\s*\\S*", "").replaceFirst("^.*[,;|]", "");
+    }
     int start = 0;
     int end = name.length();
     while (start < end && !Character.isLetterOrDigit(name.charAt(start))) {
