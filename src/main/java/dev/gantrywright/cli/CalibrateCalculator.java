@@ -24,8 +24,8 @@ final class CalibrateCalculator extends Calculator {
       names = "--measured",
       paramLabel = "MM",
       required = true,
-      split = ",",
-      description = "Travel that was measured; give it once for each run.")
+      arity = "1..*",
+      description = "Travel that was measured; one number for each run.")
   List<Double> measured;
 
   @Option(

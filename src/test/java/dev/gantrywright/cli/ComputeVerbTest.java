@@ -81,6 +81,7 @@ class ComputeVerbTest {
         "calibrate --current 80 --commanded 0 --measured 99 | must be above zero, got 0",
         "calibrate --current 80 --commanded 100 --measured 99 --reading-error -1 | below zero",
         "calibrate --current 80 --commanded 100 | --measured",
+        "calibrate --current 80 --commanded 100 --measured 98,6 | '98,6' is not a double",
         "rtd --celsius 20 --format yaml | yaml",
         "cosine --angle 3 | cosine",
       })
