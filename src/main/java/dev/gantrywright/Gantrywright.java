@@ -1,7 +1,9 @@
 package dev.gantrywright;
 
-import dev.gantrywright.cli.BytePrinter;
 import dev.gantrywright.cli.Cli;
+import dev.gantrywright.cli.TerminalJob;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
 import java.nio.charset.Charset;
 
 /** The entry point: a verb runs on the command line, no verb opens the window. */
@@ -10,8 +12,13 @@ public final class Gantrywright {
 
   public static void main(String[] args) {
     Charset charset = Charset.defaultCharset();
-    BytePrinter out = new BytePrinter(System.out, charset);
-    BytePrinter err = new BytePrinter(System.err, charset);
-    System.exit(Cli.run(out, err, args));
+    PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, charset), true);
+    PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, charset), true);
+    if (args.length > 0) {
+      System.exit(Cli.run(out, err, args));
+    }
+    String display = Display.ofThisProcess().missing();
+    out.println(display + ": the same job runs in the terminal");
+    System.exit(new TerminalJob(out, err).run());
   }
 }

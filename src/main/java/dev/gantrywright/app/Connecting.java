@@ -1,0 +1,66 @@
+package dev.gantrywright.app;
+
+import dev.gantrywright.link.ByteLog;
+import dev.gantrywright.link.CommandTable;
+import dev.gantrywright.link.Connector;
+import dev.gantrywright.link.Connectors;
+import dev.gantrywright.link.Dialect;
+import dev.gantrywright.link.LineSession;
+import dev.gantrywright.link.LinkException;
+import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.link.SerialSettings;
+import dev.gantrywright.link.SessionTiming;
+import dev.gantrywright.link.practice.PracticeBoard;
+import dev.gantrywright.link.practice.PracticeSetup;
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.machine.Serial;
+import dev.gantrywright.prove.ProfileDialect;
+
+/** Opens the line to a printer's machine, or to the practice board that stands for it. */
+public final class Connecting {
+  /** Used where the profile names no rate; common practice, no published source. */
+  public static final int USUAL_BAUD = 115_200;
+
+  private static final int RING_BYTES = 1 << 20;
+
+  private Connecting() {}
+
+  /**
+   * Opens a session; it connects in the background and is closed by the caller.
+   *
+   * @param practice the practice board to stand for the machine where the address asks for it
+   */
+  public static LineSession open(
+      PrinterProfile profile, PortAddress address, SerialSettings settings, PracticeSetup practice)
+      throws LinkException {
+    Dialect dialect = ProfileDialect.of(profile.link());
+    PracticeBoard board = new PracticeBoard(practice, 1, System.nanoTime());
+    Connector connector = Connectors.of(address, board, System::nanoTime);
+    return LineSession.open(
+        new LineSession.Parts(
+            address.toString(),
+            connector,
+            settings,
+            dialect,
+            CommandTable.standard(),
+            SessionTiming.standard(),
+            ByteLog.inMemory(RING_BYTES, System.nanoTime()),
+            System::nanoTime,
+            Thread::new));
+  }
+
+  /**
+   * The profile's serial settings; eight bits, no parity, one stop bit where it leaves them open.
+   */
+  public static SerialSettings settings(Serial serial) {
+    SerialSettings.Parity parity =
+        serial.parity() == null
+            ? SerialSettings.Parity.NONE
+            : SerialSettings.Parity.valueOf(serial.parity().name());
+    return new SerialSettings(
+        serial.baud() == null ? USUAL_BAUD : serial.baud(),
+        serial.dataBits() == null ? 8 : serial.dataBits(),
+        parity,
+        1);
+  }
+}
