@@ -54,8 +54,8 @@ class PhysicsLawsTest {
   @Property
   void steinhartHartThereAndBack(
       @ForAll @DoubleRange(min = -50, max = 350) double celsius,
-      @ForAll @DoubleRange(min = 0, max = 2e-7) double c) {
-    SteinhartHart curve = new SteinhartHart(1.1e-3, 2.3e-4, c);
+      @ForAll @DoubleRange(min = 0, max = 2) double tenMillionthsOfC) {
+    SteinhartHart curve = new SteinhartHart(1.1e-3, 2.3e-4, tenMillionthsOfC * 1e-7);
     assertThat(curve.celsius(curve.ohms(celsius))).isCloseTo(celsius, within(1e-5));
   }
 
