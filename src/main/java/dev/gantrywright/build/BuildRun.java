@@ -46,13 +46,22 @@ public final class BuildRun {
 
   /** Builds; returns when the command and everything that it started have ended. */
   public BuildResult run() {
+    return run(true);
+  }
+
+  /** Runs the command once, whatever comes: for commands that must not be repeated unasked. */
+  public BuildResult runOnce() {
+    return run(false);
+  }
+
+  private BuildResult run(boolean mayTryAgain) {
     Instant start = clock.instant();
     if (!Files.isDirectory(command.folder())) {
       return notStarted(start, "no such folder to build in: " + command.folder());
     }
     try {
       Attempt first = attempt(1);
-      Optional<String> again = secondTry(first);
+      Optional<String> again = mayTryAgain ? secondTry(first) : Optional.empty();
       Attempt last = again.isPresent() ? attempt(2) : first;
       return result(start, last, again);
     } catch (IOException e) {

@@ -8,8 +8,10 @@ final class Verbs {
 
   static List<Object> all() {
     return List.of(
-        new ComputeVerb(),
         new PatchVerb(),
+        new ComputeVerb(),
+        new ImageVerb(),
+        new LoadVerb(),
         new PortsVerb(),
         new WatchVerb(),
         new ProveVerb(),

@@ -48,6 +48,11 @@ public record Image(
             fileBytes);
   }
 
+  /** What it looks like from its first words, in words. */
+  public String guess() {
+    return Guess.of(this);
+  }
+
   /** The same file with other contents: what one family of a UF2 file gets. */
   Image with(Contents other) {
     return new Image(format, other, placed, entry, details, sha256, fileBytes);

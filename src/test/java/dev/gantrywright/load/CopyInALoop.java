@@ -4,7 +4,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 
-/** Copies two images in turn, for ever: a process to be killed. Arguments: card, kept, one, two. */
+/**
+ * Copies two images in turn, a dot for each copy, for ever: a process to be killed. Arguments:
+ * card, kept, one, two.
+ */
 public final class CopyInALoop {
   private CopyInALoop() {}
 
@@ -16,9 +19,10 @@ public final class CopyInALoop {
             new KeptImages(Path.of(args[1]), Clock.systemUTC()),
             Clock.systemUTC(),
             s -> {});
-    System.out.println("ready");
     for (int i = 0; ; i++) {
       copy.copy(images[i % 2], "FULMAR.IMG");
+      System.out.write('.');
+      System.out.flush();
     }
   }
 }

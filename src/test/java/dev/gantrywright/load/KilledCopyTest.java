@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,8 +35,15 @@ class KilledCopyTest {
     int whole = 0;
     for (int i = 0; i < KILLS; i++) {
       Process process = start(card, fileOne, fileTwo);
-      assertThat(process.getInputStream().read()).isEqualTo('r');
-      Thread.sleep(random.nextInt(120));
+      // After one to three whole copies, at a random moment of the next two.
+      long before = System.nanoTime();
+      long copyNanos = 0;
+      for (int copies = 1 + random.nextInt(3); copies > 0; copies--) {
+        assertThat(process.getInputStream().read()).isEqualTo('.');
+        copyNanos = System.nanoTime() - before;
+        before = System.nanoTime();
+      }
+      TimeUnit.NANOSECONDS.sleep((long) (2 * copyNanos * random.nextDouble()));
       process.destroyForcibly().waitFor();
       if (Files.exists(card.resolve("FULMAR.IMG"))) {
         byte[] found = Files.readAllBytes(card.resolve("FULMAR.IMG"));
