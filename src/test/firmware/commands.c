@@ -38,6 +38,9 @@ static void settings(void) {
   four("M92", X_STEPS, Y_STEPS, Z_STEPS, E_STEPS);
   four("M203", X_SPEED, Y_SPEED, Z_SPEED, E_SPEED);
   four("M201", X_ACCEL, Y_ACCEL, Z_ACCEL, E_ACCEL);
+#ifdef X_COIL
+  four("M906", X_COIL, Y_COIL, Z_COIL, E_COIL);
+#endif
 }
 
 static void identity(void) {

@@ -89,7 +89,7 @@ final class LoadVerb implements Callable<Integer> {
       names = "--records",
       paramLabel = "DIR",
       description = "Where histories and replaced images are kept.")
-  private Path records = RecordPlace.ofSystem();
+  private Path records = RecordPlace.ofThisUser();
 
   @Override
   public Integer call() {

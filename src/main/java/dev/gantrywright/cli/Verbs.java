@@ -10,6 +10,7 @@ final class Verbs {
     return List.of(
         new PatchVerb(),
         new ComputeVerb(),
+        new BuildVerb(),
         new ImageVerb(),
         new LoadVerb(),
         new PortsVerb(),

@@ -1,0 +1,78 @@
+package dev.gantrywright.board;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The demo's Heron in a folder of its own, to be changed by a test like a user would. */
+final class BenchPrinter {
+  private static final JsonMapper JSON = JsonMapper.shared();
+
+  private final Path file;
+
+  private BenchPrinter(Path file) {
+    this.file = file;
+  }
+
+  /**
+   * Copies the demo workshop and puts the test firmware's sources into its firmware folder, so that
+   * the folder builds for the emulated board.
+   */
+  static BenchPrinter in(Path folder) throws IOException {
+    copy(Path.of("demo-profiles"), folder);
+    copy(TestFirmware.SOURCES, folder.resolve("rookery-2.3").resolve("firmware"));
+    BenchPrinter printer = new BenchPrinter(folder.resolve("heron.printer.json"));
+    printer.set(
+        "build.command",
+        JSON.valueToTree(
+            List.of(
+                "make", "-C", "firmware", "TARGET={target}", "CONFIG=../config", "OUT=../out")));
+    printer.set("build.artefact", JSON.valueToTree("out/*.bin"));
+    return printer;
+  }
+
+  Path file() {
+    return file;
+  }
+
+  void set(String path, JsonNode value) throws IOException {
+    ObjectNode root = (ObjectNode) JSON.readTree(Files.readAllBytes(file));
+    ObjectNode at = root;
+    String[] steps = path.split("\\.");
+    for (int i = 0; i < steps.length - 1; i++) {
+      at = at.withObject("/" + steps[i]);
+    }
+    at.set(steps[steps.length - 1], value);
+    Files.writeString(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root));
+  }
+
+  void set(String path, String value) throws IOException {
+    set(path, JSON.valueToTree(value));
+  }
+
+  void set(String path, boolean value) throws IOException {
+    set(path, JSON.valueToTree(value));
+  }
+
+  void set(String path, int value) throws IOException {
+    set(path, JSON.valueToTree(value));
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path p : all.toList()) {
+        Path target = to.resolve(from.relativize(p).toString());
+        if (Files.isDirectory(p)) {
+          Files.createDirectories(target);
+        } else {
+          Files.copy(p, target);
+        }
+      }
+    }
+  }
+}
