@@ -18,6 +18,8 @@ final class ProofJson {
     document.put("passed", report.passed());
     document.put("identity", report.identity());
     document.put("checks", report.checks().stream().map(ProofJson::check).toList());
+    document.put("explanation", report.explanation());
+    document.put("linesToSend", report.linesToSend());
     return document;
   }
 

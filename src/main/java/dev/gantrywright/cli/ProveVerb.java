@@ -1,10 +1,14 @@
 package dev.gantrywright.cli;
 
+import dev.gantrywright.app.BuiltFirmware;
+import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.link.LinkException;
+import dev.gantrywright.names.NameMap;
 import dev.gantrywright.prove.Check;
 import dev.gantrywright.prove.Proof;
 import dev.gantrywright.prove.ProofReport;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,9 +47,20 @@ final class ProveVerb implements Callable<Integer> {
               + " such as endstops.xMin.inverted=true.")
   private Map<String, String> built = new LinkedHashMap<>();
 
+  @Option(
+      names = "--folder",
+      paramLabel = "DIR",
+      description =
+          "The firmware folder that the practice board's firmware was built from, such as a patched"
+              + " folder; read through the name map.")
+  private Path folder;
+
+  @Option(names = "--names", paramLabel = "FILE", description = "Name map of that folder.")
+  private Path names;
+
   @Override
   public Integer call() {
-    try (MachineLine machine = MachineLine.open(line, built, List.of())) {
+    try (MachineLine machine = MachineLine.open(line, firmware(), List.of())) {
       ProofReport report =
           Proof.of(machine.profile(), machine.session(), Set.copyOf(line.touched), expect);
       if (format.json()) {
@@ -60,6 +75,17 @@ final class ProveVerb implements Callable<Integer> {
       Thread.currentThread().interrupt();
       throw new DeviceProblem("interrupted", e);
     }
+  }
+
+  private Map<String, String> firmware() {
+    Map<String, String> values = new LinkedHashMap<>();
+    if (folder != null) {
+      FirmwareFolder read = FolderInput.read(folder, List.of());
+      NameMap map = NameMapInput.read(names, line.profile, Profiles.read(line.profile), read);
+      values.putAll(BuiltFirmware.values(read, map));
+    }
+    values.putAll(built);
+    return values;
   }
 
   private void print(ProofReport report) {
@@ -84,6 +110,10 @@ final class ProveVerb implements Callable<Integer> {
       if (!check.advice().isEmpty()) {
         out.println("        " + check.advice());
       }
+    }
+    if (!report.linesToSend().isEmpty()) {
+      out.println("  " + report.explanation());
+      out.println("  to set the profile's values: " + String.join("; ", report.linesToSend()));
     }
     out.println(
         report.passed()

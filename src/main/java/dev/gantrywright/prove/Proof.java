@@ -42,18 +42,25 @@ public final class Proof {
     List<Check> checks = new ArrayList<>();
     List<EndstopReading> readings = new EndstopReader(dialect).read(endstops.lines());
     checks.addAll(new RestCheck(profile, dialect.endstopNames()).judge(readings, touched));
+    SettingsCheck settings = new SettingsCheck(profile, dialect);
+    Map<String, StoredSettings.Value> stored = Map.of();
     if (!dialect.settingsQuery().isBlank()) {
-      Reply settings = ask(session, dialect.settingsQuery());
-      checks.addAll(
-          new SettingsCheck(profile, dialect)
-              .judge(new StoredSettings(dialect).read(settings.lines())));
+      stored = new StoredSettings(dialect).read(ask(session, dialect.settingsQuery()).lines());
+      checks.addAll(settings.judge(stored));
     }
     List<String> says = List.of();
     if (!dialect.identityQuery().isBlank()) {
       says = ask(session, dialect.identityQuery()).lines();
       checks.addAll(IdentityCheck.judge(identity, says));
     }
-    return new ProofReport(profile.name(), session.name(), says, checks);
+    List<String> toSend = settings.linesToSend(stored);
+    return new ProofReport(
+        profile.name(),
+        session.name(),
+        says,
+        checks,
+        toSend.isEmpty() ? "" : settings.explanation(),
+        toSend);
   }
 
   private static Reply ask(LineSession session, String question)

@@ -1,7 +1,6 @@
 package dev.gantrywright.prove;
 
 import dev.gantrywright.link.Dialect;
-import dev.gantrywright.machine.Axis;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.prove.Check.Family;
 import dev.gantrywright.prove.Check.Verdict;
@@ -95,25 +94,26 @@ public final class SettingsCheck {
       return new Check(Family.SETTING, path, Verdict.PASS, number(wanted), seen + unit, "");
     }
     return new Check(
-        Family.SETTING, path, Verdict.FAIL, number(wanted), seen, advice(path, stored));
+        Family.SETTING, path, Verdict.FAIL, number(wanted), seen, advice(path, wanted, stored));
   }
 
-  private String advice(String path, Value stored) {
-    StringBuilder text =
-        new StringBuilder("a stored setting overrides what the firmware was built with");
-    Axis axis = profile.axes().get(path.split("\\.")[1]);
-    if (path.endsWith("stepsPerMm") && axis != null && axis.stepsPerMm() != null) {
-      double ratio = stored.value() / axis.stepsPerMm();
-      text.append(String.format(Locale.ROOT, " (%.4f of the profile's value)", ratio));
-    }
-    if (!dialect.restoreBuild().isBlank()) {
-      text.append("; if it is not wanted, drop it with ")
-          .append(dialect.restoreBuild())
-          .append(" then ")
-          .append(dialect.save())
-          .append(" on an armed line, or set it to the profile's value");
-    }
-    return text.toString();
+  private static String advice(String path, double wanted, Value stored) {
+    return path.endsWith("stepsPerMm")
+        ? String.format(Locale.ROOT, "%.4f of the profile's value", stored.value() / wanted)
+        : "";
+  }
+
+  /** Why a machine can differ from what was built, and the way back; for the head of a list. */
+  public String explanation() {
+    String text = "what the machine has stored overrides what its firmware was built with";
+    return dialect.restoreBuild().isBlank() || dialect.save().isBlank()
+        ? text
+        : text
+            + "; "
+            + dialect.restoreBuild()
+            + " then "
+            + dialect.save()
+            + " on an armed line goes back to the build";
   }
 
   /** The unit factor with which both agree to the digits reported; 0 when none does. */

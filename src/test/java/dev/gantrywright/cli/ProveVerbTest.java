@@ -44,7 +44,9 @@ class ProveVerbTest {
             .orElseThrow();
     assertThat(failed.path("path").asString()).isEqualTo("axes.x.stepsPerMm");
     assertThat(failed.path("seen").asString()).isEqualTo("160");
-    assertThat(failed.path("advice").asString()).contains("overrides").contains("2.0000");
+    assertThat(failed.path("advice").asString()).contains("2.0000");
+    assertThat(run.json().path("explanation").asString()).contains("overrides");
+    assertThat(run.json().path("linesToSend").toString()).isEqualTo("[\"M92 X80\",\"M500\"]");
   }
 
   @Test

@@ -42,11 +42,8 @@ class SettingsCheckTest {
     stored.put("axes.x.stepsPerMm", new Value(160, 2));
     Check x = of("axes.x.stepsPerMm");
     assertThat(x.verdict()).isEqualTo(Verdict.FAIL);
-    assertThat(x.advice())
-        .contains("overrides")
-        .contains("2.0000")
-        .contains("M502")
-        .contains("M500");
+    assertThat(x.advice()).isEqualTo("2.0000 of the profile's value");
+    assertThat(check.explanation()).contains("overrides").contains("M502 then M500");
     assertThat(check.linesToSend(stored)).isEqualTo(List.of("M92 X80", "M500"));
   }
 

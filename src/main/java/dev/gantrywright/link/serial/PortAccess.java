@@ -15,9 +15,8 @@ final class PortAccess {
   /** EACCES of POSIX on Linux and macOS. */
   private static final int EACCES = 13;
 
-  private static final int ENOENT = 2;
-  private static final int ENXIO = 6;
-  private static final int ENODEV = 19;
+  /** ERROR_FILE_NOT_FOUND of Windows. */
+  private static final int FILE_NOT_FOUND = 2;
 
   private PortAccess() {}
 
@@ -35,21 +34,25 @@ final class PortAccess {
     }
   }
 
-  /** What an unsuccessful opening means, from the system's error number. */
+  /**
+   * What an unsuccessful opening means. The library's error number may be left over from an earlier
+   * call, so a device file that is there is never called missing.
+   */
   static LinkException refused(String portName, int error) {
-    return switch (error) {
-      case EACCES -> notAllowed(portName);
-      case ENOENT, ENXIO, ENODEV -> notFound(portName);
-      default ->
-          new LinkException(
-              Kind.BUSY,
-              portName
-                  + " is in use"
-                  + PortHolder.of(portName).map(h -> " by " + h).orElse("")
-                  + " or does not take these settings (system error "
-                  + error
-                  + "): close the other program, or choose another port");
-    };
+    Optional<Path> device = device(portName);
+    boolean missing = device.isPresent() ? !Files.exists(device.get()) : error == FILE_NOT_FOUND;
+    if (missing) {
+      return notFound(portName);
+    }
+    if (error == EACCES && device.isPresent()) {
+      return notAllowed(portName);
+    }
+    return new LinkException(
+        Kind.BUSY,
+        portName
+            + " is in use"
+            + PortHolder.of(portName).map(h -> " by " + h).orElse("")
+            + " or does not take these settings: close the other program, or choose another port");
   }
 
   static LinkException notFound(String portName) {

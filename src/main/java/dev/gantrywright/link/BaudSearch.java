@@ -1,0 +1,99 @@
+package dev.gantrywright.link;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+
+/** Finds the baud rate of a line by asking at one rate after the other. Only a question is sent. */
+public final class BaudSearch {
+  /** The usual rates, most likely first (common practice, no published source). */
+  public static final List<Integer> USUAL =
+      List.of(
+          115_200, 250_000, 57_600, 38_400, 19_200, 9_600, 230_400, 500_000, 921_600, 1_000_000);
+
+  /**
+   * What was heard at one rate.
+   *
+   * @param answered an acknowledged reply came, or a line of text where nothing is acknowledged
+   * @param textShare share of printable characters among what came, 0 to 1; 0 when nothing came
+   */
+  public record Heard(int baud, boolean answered, double textShare) {}
+
+  private final Connector connector;
+  private final SerialSettings settings;
+  private final Dialect dialect;
+  private final LongSupplier nanoTime;
+
+  public BaudSearch(
+      Connector connector, SerialSettings settings, Dialect dialect, LongSupplier nanoTime) {
+    this.connector = connector;
+    this.settings = settings;
+    this.dialect = dialect;
+    this.nanoTime = nanoTime;
+  }
+
+  /**
+   * Tries the rates in turn until one answers.
+   *
+   * @param patience how long to listen at each rate
+   * @return what was heard, the last entry answered where one was found
+   * @throws LinkException when the line itself cannot be opened or is lost
+   */
+  public List<Heard> run(List<Integer> rates, Duration patience) throws LinkException {
+    List<Heard> heard = new ArrayList<>();
+    for (int baud : rates) {
+      Heard one = listen(baud, patience);
+      heard.add(one);
+      if (one.answered()) {
+        break;
+      }
+    }
+    return heard;
+  }
+
+  /** The rate that answered, if any did. */
+  public static Optional<Integer> found(List<Heard> heard) {
+    return heard.stream().filter(Heard::answered).map(Heard::baud).findFirst();
+  }
+
+  private Heard listen(int baud, Duration patience) throws LinkException {
+    boolean[] answered = {false};
+    LineSplitter splitter =
+        new LineSplitter(dialect.longestLine(), line -> answered[0] |= answers(line));
+    long text = 0;
+    long all = 0;
+    try (Transport line = connector.open(settings.withBaud(baud))) {
+      byte[] question = ("\n" + dialect.identityQuery() + "\n").getBytes(StandardCharsets.US_ASCII);
+      long end = nanoTime.getAsLong() + patience.toNanos();
+      long askAgain = nanoTime.getAsLong();
+      byte[] buffer = new byte[1024];
+      while (!answered[0] && nanoTime.getAsLong() - end < 0) {
+        if (nanoTime.getAsLong() - askAgain >= 0) {
+          line.write(question);
+          askAgain += patience.toNanos() / 3;
+        }
+        int n = line.read(buffer, Duration.ofMillis(50));
+        splitter.feed(buffer, n, nanoTime.getAsLong());
+        all += n;
+        text += printable(buffer, n);
+      }
+    }
+    return new Heard(baud, answered[0], all == 0 ? 0 : (double) text / all);
+  }
+
+  private boolean answers(ReceivedLine line) {
+    return !line.garbage()
+        && (dialect.acknowledge().isEmpty() || Words.begins(line.text(), dialect.acknowledge()));
+  }
+
+  private static long printable(byte[] bytes, int count) {
+    long n = 0;
+    for (int i = 0; i < count; i++) {
+      n += (bytes[i] >= ' ' && bytes[i] < 0x7F) || bytes[i] == '\n' || bytes[i] == '\r' ? 1 : 0;
+    }
+    return n;
+  }
+}

@@ -1,0 +1,57 @@
+package dev.gantrywright.link;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.gantrywright.link.BaudSearch.Heard;
+import dev.gantrywright.link.practice.Fault;
+import dev.gantrywright.link.practice.Wire;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class BaudSearchTest {
+  private static List<Heard> search(int boardBaud, List<Integer> rates, Fault... faults)
+      throws Exception {
+    try (Peer peer =
+        Peer.of(Peer.Kind.RFC2217, PracticeMachines.board(faults), new Wire(boardBaud, false))) {
+      // The server frees the line a moment after the last client has gone.
+      Connector patient =
+          settings -> {
+            LinkException last = null;
+            for (int i = 0; i < 50; i++) {
+              try {
+                return peer.connector().open(settings);
+              } catch (LinkException e) {
+                last = e;
+              }
+            }
+            throw last;
+          };
+      return new BaudSearch(
+              patient, SerialSettings.at(9_600), DialectFile.standard(), System::nanoTime)
+          .run(rates, Duration.ofMillis(600));
+    }
+  }
+
+  @Test
+  void findsTheRateThatAnswers() throws Exception {
+    List<Heard> heard = search(250_000, List.of(57_600, 250_000, 9_600));
+    assertThat(BaudSearch.found(heard)).contains(250_000);
+    assertThat(heard).hasSize(2);
+    assertThat(heard.get(0).answered()).isFalse();
+    assertThat(heard.get(1).textShare()).isEqualTo(1.0);
+  }
+
+  @Test
+  void findsNoneWhereNothingAnswers() throws Exception {
+    List<Heard> heard = search(250_000, List.of(115_200, 9_600));
+    assertThat(BaudSearch.found(heard)).isEmpty();
+    assertThat(heard).extracting(Heard::baud).containsExactly(115_200, 9_600);
+  }
+
+  @Test
+  void aSilentBoardIsNoError() throws Exception {
+    List<Heard> heard = search(9_600, List.of(9_600), new Fault.Silence(0, 1e6));
+    assertThat(heard).containsExactly(new Heard(9_600, false, 0));
+  }
+}
