@@ -16,7 +16,6 @@ import java.util.stream.Stream;
  * @param screws screw threads
  * @param frames motor mounting frames
  * @param ntcCurves thermistor tables
- * @param ntcSensors thermistors
  * @param platinumClasses tolerance classes of platinum sensors
  * @param ampacities what conductors carry
  */
@@ -27,7 +26,6 @@ public record Catalog(
     List<Screw> screws,
     List<MotorFrame> frames,
     List<NtcCurve> ntcCurves,
-    List<NtcSensor> ntcSensors,
     List<PlatinumClass> platinumClasses,
     List<Ampacity> ampacities) {
 
@@ -52,7 +50,6 @@ public record Catalog(
         Row.all("screws.json", "screws").stream().map(Screw::of).toList(),
         Row.all("motor-frames.json", "frames").stream().map(MotorFrame::of).toList(),
         Row.all("ntc-curves.json", "curves").stream().map(NtcCurve::of).toList(),
-        Row.all("ntc-sensors.json", "sensors").stream().map(NtcSensor::of).toList(),
         Row.all("platinum-classes.json", "classes").stream().map(PlatinumClass::of).toList(),
         Row.all("conductors.json", "conductors").stream().map(Ampacity::of).toList());
   }
@@ -102,9 +99,14 @@ public record Catalog(
     return ntcCurves.stream().filter(row -> row.curve().equals(curve.strip())).findFirst();
   }
 
-  /** The thermistor by its name, in any case. */
-  public Optional<NtcSensor> ntcSensor(String name) {
-    return ntcSensors.stream().filter(row -> row.name().equalsIgnoreCase(name.strip())).findFirst();
+  /** Every temperature sensor that profiles may name. */
+  public List<Sensor> sensors() {
+    return Sensors.all();
+  }
+
+  /** The temperature sensor by its id, in any case. */
+  public Optional<Sensor> sensor(String id) {
+    return Sensors.byId(id);
   }
 
   /** What a conductor of this cross-section carries by this method at this ambient temperature. */

@@ -1,5 +1,6 @@
 package dev.gantrywright.catalog;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,6 +11,8 @@ import java.util.OptionalDouble;
  * @param kind {@link Kind#NTC} by R25 and B, {@link Kind#PLATINUM} by R0
  * @param ohms R25 of an NTC, R0 of a platinum sensor, Ω
  * @param betaKelvin B of an NTC, K; absent for platinum
+ * @param curve number of its maker's table, see {@link Catalog#ntcCurve}, where the catalogue has
+ *     it
  * @param leastCelsius lowest temperature that it is made for
  * @param mostCelsius highest temperature that it is made for
  * @param source where this stands
@@ -20,6 +23,7 @@ public record Sensor(
     Kind kind,
     double ohms,
     OptionalDouble betaKelvin,
+    Optional<String> curve,
     double leastCelsius,
     double mostCelsius,
     String source) {
@@ -42,6 +46,7 @@ public record Sensor(
         kind,
         row.number("ohms"),
         CurrentRule.optional(row, "betaKelvin"),
+        row.has("curve") ? Optional.of(row.text("curve")) : Optional.empty(),
         row.number("leastCelsius"),
         row.number("mostCelsius"),
         row.text("source"));

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.catalog.Mcu;
 import dev.gantrywright.catalog.NtcCurve;
-import dev.gantrywright.catalog.NtcSensor;
+import dev.gantrywright.catalog.Sensor;
 import dev.gantrywright.physics.Ntc;
 import dev.gantrywright.physics.RatioTable;
 import dev.gantrywright.physics.UartKind;
@@ -27,8 +27,8 @@ class CatalogMeetsPhysicsTest {
     return CATALOG.ntcCurves().stream();
   }
 
-  static Stream<NtcSensor> sensors() {
-    return CATALOG.ntcSensors().stream();
+  static Stream<Sensor> sensors() {
+    return CATALOG.sensors().stream();
   }
 
   @ParameterizedTest
@@ -53,21 +53,22 @@ class CatalogMeetsPhysicsTest {
 
   @ParameterizedTest
   @MethodSource("sensors")
-  void everyThermistorIsPlausible(NtcSensor sensor) {
+  void everySensorIsPlausible(Sensor sensor) {
     assertThat(sensor.source()).isNotBlank();
-    assertThat(sensor.betaKelvin().isPresent() || sensor.curve().isPresent()).isTrue();
-    sensor.curve().ifPresent(curve -> assertThat(CATALOG.ntcCurve(curve)).isPresent());
+    assertThat(sensor.leastCelsius()).isLessThan(0);
+    assertThat(sensor.mostCelsius()).isBetween(100.0, 850.0);
+    assertThat(CATALOG.sensor(sensor.id())).contains(sensor);
+    assertThat(sensor.betaKelvin().isPresent()).isEqualTo(sensor.kind() == Sensor.Kind.NTC);
     sensor.betaKelvin().ifPresent(beta -> assertThat(beta).isBetween(3000.0, 5000.0));
-    assertThat(sensor.mostCelsius()).isBetween(100.0, 400.0);
-    assertThat(CATALOG.ntcSensor(sensor.name())).contains(sensor);
+    sensor.curve().ifPresent(curve -> assertThat(CATALOG.ntcCurve(curve)).isPresent());
   }
 
   @Test
   void theBetaOfATableIsThatOfItsSensor() {
-    NtcSensor sensor = CATALOG.ntcSensor("B57861S 10 kohm").orElseThrow();
+    Sensor sensor = CATALOG.sensor("b57861s-10k").orElseThrow();
     NtcCurve curve = CATALOG.ntcCurve(sensor.curve().orElseThrow()).orElseThrow();
     double beta = Ntc.beta(1, 25, curve.ratioByCelsius().get(100.0), 100);
-    assertThat(beta).isBetween(3983.0, 3993.0);
+    assertThat(beta).isCloseTo(sensor.betaKelvin().orElseThrow(), within(5.0));
   }
 
   @Test

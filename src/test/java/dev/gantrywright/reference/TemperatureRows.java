@@ -1,7 +1,7 @@
 package dev.gantrywright.reference;
 
 import dev.gantrywright.catalog.Catalog;
-import dev.gantrywright.catalog.NtcSensor;
+import dev.gantrywright.catalog.Sensor;
 import dev.gantrywright.physics.AdcDivider;
 import dev.gantrywright.physics.MaterialCurve;
 import dev.gantrywright.physics.Ntc;
@@ -114,11 +114,11 @@ final class TemperatureRows extends GroupRows {
       case "IEC 60751 coefficient A" -> Use.number(PlatinumRtd.A, PlatinumRtd.class);
       case "IEC 60751 coefficient B" -> Use.number(PlatinumRtd.B, PlatinumRtd.class);
       case "IEC 60751 coefficient C (t<0 only)" -> Use.number(PlatinumRtd.C, PlatinumRtd.class);
-      case "Vishay NTCLE100E3104 B25/85" -> beta("Vishay NTCLE100E3104");
-      case "Semitec 104GT-2 B25/85" -> beta("Semitec 104GT-2");
-      case "B57540G upper category temperature" -> most("B57540G 100 kohm");
-      case "B57560G upper category temperature" -> most("B57560G 100 kohm");
-      case "B57861S upper category temperature" -> most("B57861S 10 kohm");
+      case "Vishay NTCLE100E3104 B25/85" -> beta("ntcle100e3104");
+      case "Semitec 104GT-2 B25/85" -> beta("ntc-100k-4267");
+      case "B57540G upper category temperature" -> most("b57540g-100k");
+      case "B57560G upper category temperature" -> most("b57560g-100k");
+      case "B57861S upper category temperature" -> most("b57861s-10k");
       default -> Use.none("the program has no thermocouple table; the rest is words");
     };
   }
@@ -131,7 +131,7 @@ final class TemperatureRows extends GroupRows {
     return Use.number(sensor(name).mostCelsius(), Catalog.class);
   }
 
-  private static NtcSensor sensor(String name) {
-    return CATALOG.ntcSensor(name).orElseThrow();
+  private static Sensor sensor(String name) {
+    return CATALOG.sensor(name).orElseThrow();
   }
 }
