@@ -8,6 +8,7 @@ final class Verbs {
 
   static List<Object> all() {
     return List.of(
+        new CheckVerb(),
         new PatchVerb(),
         new ComputeVerb(),
         new BuildVerb(),

@@ -17,11 +17,11 @@ public final class Remedies {
   private Remedies() {}
 
   /**
-   * What "apply all safe" did.
+   * What "apply all" did.
    *
    * @param input what is left
    * @param applied the findings settled, with the remedy taken for each
-   * @param settled false where safe remedies kept turning up until the last round
+   * @param settled false where remedies kept turning up until the last round
    */
   public record Outcome(CheckInput input, List<Applied> applied, boolean settled) {}
 
@@ -55,16 +55,27 @@ public final class Remedies {
    * @throws ProfileProblem where a remedy offers a value that its field does not take
    */
   public static Outcome applySafe(RuleBook book, CheckInput input) throws ProfileProblem {
+    return applyAll(book, input, Safety.SAFE);
+  }
+
+  /**
+   * Takes the first applicable remedy of every open finding that is at least as safe as asked for,
+   * round by round, until none is left. Anything but {@link Safety#SAFE} is for somebody who has
+   * looked at each of them.
+   *
+   * @throws ProfileProblem where a remedy offers a value that its field does not take
+   */
+  public static Outcome applyAll(RuleBook book, CheckInput input, Safety least)
+      throws ProfileProblem {
     CheckInput now = input;
     List<Applied> applied = new ArrayList<>();
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      List<Finding> open = Waivers.sort(now.profile(), book.check(now)).open();
       boolean any = false;
-      for (Finding finding : open) {
-        Optional<Remedy> safe = safe(finding);
-        if (safe.isPresent()) {
-          now = apply(now, safe.get());
-          applied.add(new Applied(finding, safe.get()));
+      for (Finding finding : Waivers.sort(now.profile(), book.check(now)).open()) {
+        Optional<Remedy> remedy = first(finding, least);
+        if (remedy.isPresent()) {
+          now = apply(now, remedy.get());
+          applied.add(new Applied(finding, remedy.get()));
           any = true;
         }
       }
@@ -98,9 +109,9 @@ public final class Remedies {
         before.more());
   }
 
-  private static Optional<Remedy> safe(Finding finding) {
+  private static Optional<Remedy> first(Finding finding, Safety least) {
     return finding.remedies().stream()
-        .filter(remedy -> remedy.safety() == Safety.SAFE && remedy.applicable())
+        .filter(remedy -> remedy.applicable() && remedy.safety().compareTo(least) <= 0)
         .findFirst();
   }
 }

@@ -126,10 +126,8 @@ final class Workshop {
     }
   }
 
-  private static JsonNode namesTree() throws IOException {
-    try (var in = Workshop.class.getResourceAsStream("rookery.names.json")) {
-      return JSON.readTree(in.readAllBytes());
-    }
+  private static JsonNode namesTree() {
+    return tree(DEMO.resolve("rookery-2.3.names.json"));
   }
 
   private static JsonNode tree(Path file) {

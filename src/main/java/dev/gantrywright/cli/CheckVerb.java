@@ -1,0 +1,161 @@
+package dev.gantrywright.cli;
+
+import dev.gantrywright.app.Checking;
+import dev.gantrywright.machine.ProfileLines;
+import dev.gantrywright.report.FindingsJson;
+import dev.gantrywright.report.FindingsJunit;
+import dev.gantrywright.report.FindingsSarif;
+import dev.gantrywright.report.FindingsText;
+import dev.gantrywright.report.ProfileFindings;
+import dev.gantrywright.rules.Level;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says what does not fit together in printer profiles. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Says what does not fit together, worst first: each finding with id, level, place,"
+          + " evidence, source and remedy.",
+      "A directory stands for every *.printer.json below it."
+    },
+    footer = {
+      "",
+      "Exit status 1 where a finding is of level error, 2 where a profile is unreadable."
+    })
+final class CheckVerb implements Callable<Integer> {
+  enum Format {
+    text,
+    json,
+    sarif,
+    junit
+  }
+
+  private static final String PROFILE_ENDING = ".printer.json";
+  private static final int WIDTH = 100;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "PROFILE",
+      description = "Printer profiles, or directories of them.")
+  private List<Path> profiles = new ArrayList<>();
+
+  @Option(
+      names = "--folder",
+      paramLabel = "DIR",
+      description = "The firmware folder to check against, instead of the one a profile names.")
+  private Path folder;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "How to print: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).",
+      defaultValue = "text")
+  private Format format = Format.text;
+
+  @Override
+  public Integer call() {
+    if (folder != null && !Files.isDirectory(folder)) {
+      throw new UsageProblem(folder + ": there is no such directory; give the firmware folder");
+    }
+    Checking checking = Checking.shipped();
+    List<Checking.Result> results = checking.check(files(), folder);
+    List<ProfileFindings> found =
+        results.stream().map(Checking.Result::findings).filter(Objects::nonNull).toList();
+    List<String> unread =
+        results.stream().map(Checking.Result::problem).filter(Objects::nonNull).toList();
+    unread.forEach(Printed.err(spec)::println);
+    if (!found.isEmpty() || unread.isEmpty()) {
+      print(checking, found);
+    }
+    if (!unread.isEmpty()) {
+      return ExitStatus.USAGE;
+    }
+    boolean errors = found.stream().anyMatch(profile -> profile.count(Level.ERROR) > 0);
+    return errors ? ExitStatus.FINDINGS : ExitStatus.FINE;
+  }
+
+  private List<Path> files() {
+    List<Path> files = new ArrayList<>();
+    for (Path given : profiles) {
+      if (Files.isDirectory(given)) {
+        List<Path> below = below(given);
+        if (below.isEmpty()) {
+          throw new UsageProblem(given + ": holds no *" + PROFILE_ENDING);
+        }
+        files.addAll(below);
+      } else {
+        files.add(given);
+      }
+    }
+    return files;
+  }
+
+  private static List<Path> below(Path directory) {
+    try (Stream<Path> walk = Files.walk(directory)) {
+      return walk.filter(file -> file.getFileName().toString().endsWith(PROFILE_ENDING))
+          .sorted()
+          .toList();
+    } catch (IOException | UncheckedIOException e) {
+      throw new UsageProblem(directory + ": cannot be read (" + e.getMessage() + ")", e);
+    }
+  }
+
+  private void print(Checking checking, List<ProfileFindings> found) {
+    switch (format) {
+      case text -> text(found);
+      case json -> Printed.json(spec, FindingsJson.run(found));
+      case sarif -> Printed.json(spec, sarif(checking).log(found));
+      case junit -> new FindingsJunit(checking.book().rules()).write(found, Printed.out(spec));
+    }
+  }
+
+  private void text(List<ProfileFindings> found) {
+    PrintWriter out = Printed.out(spec);
+    FindingsText text = new FindingsText(WIDTH, Help.Ansi.AUTO.enabled());
+    boolean first = true;
+    for (ProfileFindings profile : found) {
+      if (!first) {
+        out.println();
+      }
+      first = false;
+      text.lines(profile).forEach(out::println);
+    }
+  }
+
+  private static FindingsSarif sarif(Checking checking) {
+    Map<String, ProfileLines> lines = new HashMap<>();
+    String version = new ProgramVersion().getVersion()[0].replace("gantrywright ", "");
+    return new FindingsSarif(
+        version,
+        checking.book().rules(),
+        (file, path) -> lines.computeIfAbsent(file, CheckVerb::lines).of(path));
+  }
+
+  private static ProfileLines lines(String file) {
+    try {
+      return ProfileLines.of(Files.readAllBytes(Path.of(file)));
+    } catch (IOException gone) {
+      return ProfileLines.of(new byte[0]);
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package dev.gantrywright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CheckVerbTest {
+  @Test
+  void findingsOfLevelErrorGiveStatusOne() {
+    CommandRun run = CommandRun.of("check", "demo-profiles/heron.printer.json");
+    assertThat(run.status()).isEqualTo(ExitStatus.FINDINGS);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("GW-M001", "axes.x.stepsPerMm", "32 microsteps for 16");
+  }
+
+  @Test
+  void cleanPrintersGiveStatusZero() {
+    CommandRun run =
+        CommandRun.of(
+            "check",
+            "--format",
+            "json",
+            "demo-profiles/sandpiper.printer.json",
+            "demo-profiles/guillemot.printer.json");
+    assertThat(run.status()).isEqualTo(ExitStatus.FINE);
+    assertThat(run.json().get("profiles").size()).isEqualTo(2);
+    assertThat(run.json().get("profiles").valueStream())
+        .allMatch(
+            p ->
+                p.get("counts").get("error").asInt() + p.get("counts").get("warning").asInt() == 0);
+  }
+
+  @Test
+  void aDirectoryStandsForItsProfiles() {
+    CommandRun run = CommandRun.of("check", "demo-profiles", "--format", "sarif");
+    assertThat(run.status()).isEqualTo(ExitStatus.FINDINGS);
+    assertThat(run.json().get("version").asString()).isEqualTo("2.1.0");
+    assertThat(
+            run.json()
+                .get("runs")
+                .get(0)
+                .get("results")
+                .valueStream()
+                .map(r -> r.get("locations").get(0).get("physicalLocation").get("region"))
+                .filter(region -> region != null)
+                .map(region -> region.get("startLine").asInt()))
+        .anyMatch(line -> line > 10);
+  }
+
+  @Test
+  void junitIsOneXmlDocument() {
+    CommandRun run =
+        CommandRun.of("check", "--format", "junit", "demo-profiles/heron.printer.json");
+    assertThat(run.status()).isEqualTo(ExitStatus.FINDINGS);
+    assertThat(run.out()).startsWith("<?xml").contains("<testsuite ", "</testsuites>");
+  }
+
+  @Test
+  void aMissingProfileIsOneLineAndTheOthersAreChecked() {
+    CommandRun run =
+        CommandRun.of("check", "nowhere.printer.json", "demo-profiles/sandpiper.printer.json");
+    assertThat(run.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(run.err().lines()).hasSize(1).first().asString().contains("nowhere.printer.json");
+    assertThat(run.out()).contains("Sandpiper");
+  }
+
+  @Test
+  void aBrokenProfileSaysWhere(@TempDir Path dir) throws Exception {
+    Path file = dir.resolve("broken.printer.json");
+    Files.writeString(file, "{\"format\": 1, \"serial\": {\"baud\": \"fast\"}}");
+    CommandRun run = CommandRun.of("check", file.toString());
+    assertThat(run.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(run.err().lines()).hasSize(1).first().asString().contains("serial.baud", "line 1");
+    assertThat(run.out()).isEmpty();
+  }
+
+  @Test
+  void anEmptyDirectoryAndAMissingFolderAreTold(@TempDir Path dir) {
+    assertThat(CommandRun.of("check", dir.toString()).status()).isEqualTo(ExitStatus.USAGE);
+    CommandRun run =
+        CommandRun.of("check", "demo-profiles/heron.printer.json", "--folder", dir + "/none");
+    assertThat(run.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(run.err()).contains("none");
+  }
+
+  @Test
+  void theFolderOptionTakesThePlaceOfTheNamedOne(@TempDir Path dir) throws Exception {
+    Files.writeString(dir.resolve("other.h"), "#define OTHER 1\n");
+    CommandRun run =
+        CommandRun.of(
+            "check",
+            "demo-profiles/sandpiper.printer.json",
+            "--folder",
+            dir.toString(),
+            "--format",
+            "json");
+    assertThat(run.json().get("profiles").get(0).get("findings").valueStream())
+        .anyMatch(f -> f.get("slug").asString().equals("mapped-macro-missing"));
+  }
+}
