@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.draw;
 
 import dev.gantrywright.machine.Contact;
+import dev.gantrywright.ui.state.ContactState;
 
 /**
  * A contact after IEC 60617: make contact (S00227), break contact (S00229); a position that is not

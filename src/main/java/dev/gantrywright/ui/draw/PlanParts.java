@@ -10,6 +10,7 @@ import dev.gantrywright.ui.state.PlaceNames;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.shape.Rectangle;
+import dev.gantrywright.ui.state.ContactState;
 
 /** The symbols that both views of the machine plan are put together from. */
 final class PlanParts {

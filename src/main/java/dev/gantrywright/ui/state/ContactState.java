@@ -1,4 +1,4 @@
-package dev.gantrywright.ui.draw;
+package dev.gantrywright.ui.state;
 
 /** What is known of an endstop at this moment. */
 public enum ContactState {

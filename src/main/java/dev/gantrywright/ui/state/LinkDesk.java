@@ -1,0 +1,311 @@
+package dev.gantrywright.ui.state;
+
+import dev.gantrywright.link.CommandKind;
+import dev.gantrywright.link.LineSession;
+import dev.gantrywright.link.LinkException;
+import dev.gantrywright.link.LogEntry;
+import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.link.Reply;
+import dev.gantrywright.link.SessionListener;
+import dev.gantrywright.link.SessionState;
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.prove.Proof;
+import dev.gantrywright.prove.ProofReport;
+import dev.gantrywright.prove.Sample;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
+
+/**
+ * The line to the machine as the window sees it. Lives on the view's thread; samples and state
+ * changes come over from the line's threads, never more than one of each waiting.
+ */
+public final class LinkDesk implements AutoCloseable {
+  private final Executor background;
+  private final Executor view;
+  private final Cell<LinkStatus> status = new Cell<>(LinkStatus.none());
+  private final Cell<Live> live = new Cell<>(Live.nothing());
+  private final Cell<Set<String>> touched = new Cell<>(Set.of());
+  private final Cell<Optional<ProofReport>> proof = new Cell<>(Optional.empty());
+  private final Cell<Boolean> proving = new Cell<>(false);
+  private final Cell<Boolean> armed = new Cell<>(false);
+  private final Cell<String> said = new Cell<>("");
+  private final AtomicReference<Sample> waiting = new AtomicReference<>();
+  private final RateMeter rate = new RateMeter();
+  private Trace trace = new Trace(List.of());
+  private MachineConnection connection;
+  private PrinterProfile built;
+  private long attempt;
+
+  public LinkDesk(Executor background, Executor view) {
+    this.background = background;
+    this.view = view;
+  }
+
+  public Cell<LinkStatus> status() {
+    return status;
+  }
+
+  public Cell<Live> live() {
+    return live;
+  }
+
+  /** Axis ends that are touched now: by the practice hand, or as the user says. */
+  public Cell<Set<String>> touched() {
+    return touched;
+  }
+
+  public Cell<Optional<ProofReport>> proof() {
+    return proof;
+  }
+
+  public Cell<Boolean> proving() {
+    return proving;
+  }
+
+  public Cell<Boolean> armed() {
+    return armed;
+  }
+
+  /** The last thing worth saying about the line, such as a refusal or the answer to a stop. */
+  public Cell<String> said() {
+    return said;
+  }
+
+  public Trace trace() {
+    return trace;
+  }
+
+  /** The profile that the practice board's firmware was built from; null while none is up. */
+  public PrinterProfile built() {
+    return built;
+  }
+
+  /** Opens a line and watches the endstops. Returns at once; the status tells how it goes. */
+  public void connect(PrinterProfile profile, PortAddress address, double hertz) {
+    disconnect();
+    long mine = ++attempt;
+    boolean practice = address instanceof PortAddress.Practice;
+    String port = practice ? Texts.of("link.practice") : address.toString();
+    status.set(new LinkStatus(LinkStatus.Kind.CONNECTING, port, Texts.of("link.opening"), practice));
+    List<String> ends = List.copyOf(profile.endstops().keySet());
+    background.execute(
+        () -> {
+          try {
+            MachineConnection opened = MachineConnection.open(profile, address, Map.of());
+            view.execute(() -> opened(mine, opened, profile, ends, hertz));
+          } catch (LinkException | IllegalArgumentException failed) {
+            view.execute(() -> lost(mine, port, failed.getMessage(), practice));
+          }
+        });
+  }
+
+  private void lost(long mine, String port, String why, boolean practice) {
+    if (mine == attempt) {
+      status.set(new LinkStatus(LinkStatus.Kind.LOST, port, why, practice));
+    }
+  }
+
+  private void opened(
+      long mine, MachineConnection opened, PrinterProfile profile, List<String> ends, double hertz) {
+    if (mine != attempt) {
+      background.execute(opened::close);
+      return;
+    }
+    connection = opened;
+    built = opened.practice().isPresent() ? profile : null;
+    trace = new Trace(Endstops.fitted(profile));
+    Trace mineTrace = trace;
+    opened.session().subscribe(listener(mine));
+    opened.watch(ends, hertz, sample -> sampled(mine, mineTrace, sample));
+    standing(mine, opened.session().state(), opened.session().note());
+  }
+
+  private SessionListener listener(long mine) {
+    return new SessionListener() {
+      @Override
+      public void state(SessionState state, String note) {
+        view.execute(() -> standing(mine, state, note));
+      }
+
+      @Override
+      public void restarted(String banner) {
+        view.execute(() -> said.set(Texts.of("link.restarted", banner)));
+      }
+    };
+  }
+
+  private void standing(long mine, SessionState state, String note) {
+    if (mine != attempt) {
+      return;
+    }
+    LinkStatus now = status.get();
+    LinkStatus.Kind kind =
+        switch (state) {
+          case UP -> LinkStatus.Kind.UP;
+          case OPENING, SYNCING -> LinkStatus.Kind.CONNECTING;
+          default -> LinkStatus.Kind.LOST;
+        };
+    String words = note.isEmpty() ? state.phrase() : state.phrase() + ": " + note;
+    status.set(new LinkStatus(kind, now.port(), words, now.practice()));
+    if (kind != LinkStatus.Kind.UP) {
+      armed.set(false);
+    }
+  }
+
+  /** On the watch's thread. */
+  private void sampled(long mine, Trace into, Sample sample) {
+    boolean fresh = sample.validity() == Sample.Validity.VALID;
+    into.add(sample.nanos(), fresh ? sample.states() : Map.of());
+    if (waiting.getAndSet(sample) == null) {
+      view.execute(
+          () -> {
+            Sample newest = waiting.getAndSet(null);
+            if (newest != null && mine == attempt) {
+              show(newest);
+            }
+          });
+    }
+  }
+
+  private void show(Sample sample) {
+    Map<String, ContactState> states = new LinkedHashMap<>();
+    boolean fresh = sample.validity() == Sample.Validity.VALID;
+    sample
+        .states()
+        .forEach(
+            (end, on) -> states.put(end, on ? ContactState.TRIGGERED : ContactState.OPEN));
+    rate.count(sample.nanos(), trace.count());
+    live.set(new Live(states, fresh, sample.latencyNanos() / 1e6, rate.hertz()));
+  }
+
+  /** Gives the line up. Returns at once. */
+  public void disconnect() {
+    attempt++;
+    MachineConnection closing = connection;
+    connection = null;
+    built = null;
+    if (closing != null) {
+      background.execute(closing::close);
+    }
+    live.set(Live.nothing());
+    touched.set(Set.of());
+    armed.set(false);
+    proof.set(Optional.empty());
+    status.set(LinkStatus.none());
+  }
+
+  /** Touches or lets go of an endstop: the practice hand does it, or the user says so. */
+  public void touch(String end, boolean on) {
+    Set<String> next = new TreeSet<>(touched.get());
+    boolean changed = on ? next.add(end) : next.remove(end);
+    if (changed) {
+      touched.set(Set.copyOf(next));
+      if (connection != null) {
+        connection.practice().ifPresent(board -> board.touch(end, on, System.nanoTime()));
+      }
+    }
+  }
+
+  /** Stops the machine, ahead of everything that waits. */
+  public void stop() {
+    if (connection == null) {
+      return;
+    }
+    said.set(Texts.of("stop.sent"));
+    connection
+        .session()
+        .stop()
+        .thenAccept(outcome -> view.execute(() -> said.set(outcome.advice())));
+  }
+
+  /** Lets moving, heating and writing commands through until the line is lost or disarmed. */
+  public void arm(boolean on) {
+    if (connection != null) {
+      if (on) {
+        connection.session().arm();
+      } else {
+        connection.session().disarm();
+      }
+      armed.set(connection.session().armed());
+    }
+  }
+
+  /** What a command would do. */
+  public Optional<CommandKind> kindOf(String command) {
+    return Optional.ofNullable(connection).map(open -> open.session().kindOf(command));
+  }
+
+  /** Sends a command; the answer, or why it was refused, appears in the log and in {@link #said}. */
+  public void ask(String command) {
+    if (connection == null) {
+      said.set(Texts.of("line.none"));
+      return;
+    }
+    connection.session().ask(command).thenAccept(reply -> view.execute(() -> answered(reply)));
+  }
+
+  private void answered(Reply reply) {
+    boolean fine = reply.answered();
+    said.set(
+        reply.command() + ": " + (fine ? String.join(" · ", reply.lines()) : reply.note()));
+  }
+
+  /** Compares endstops, stored settings and identity with the profile. */
+  public void prove(PrinterProfile profile) {
+    if (connection == null || proving.get()) {
+      return;
+    }
+    proving.set(true);
+    LineSession session = connection.session();
+    Set<String> held = touched.get();
+    background.execute(
+        () -> {
+          ProofReport report = null;
+          String trouble = "";
+          try {
+            report = Proof.of(profile, session, held, Map.of());
+          } catch (LinkException failed) {
+            trouble = failed.getMessage();
+          } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            trouble = Texts.of("link.interrupted");
+          }
+          Optional<ProofReport> result = Optional.ofNullable(report);
+          String why = trouble;
+          view.execute(
+              () -> {
+                proving.set(false);
+                if (!why.isEmpty()) {
+                  said.set(why);
+                }
+                proof.set(result);
+              });
+        });
+  }
+
+  /** The newest bytes of the line, oldest first; empty while nothing is connected. */
+  public List<LogEntry> log() {
+    return connection == null ? List.of() : connection.session().log().newest();
+  }
+
+  /** How many entries the log has had. */
+  public long logged() {
+    return connection == null ? 0 : connection.session().log().entries();
+  }
+
+  /** The query that the watch asks, for the strip. */
+  public String query() {
+    return connection == null ? "" : connection.session().dialect().endstopQuery();
+  }
+
+  @Override
+  public void close() {
+    disconnect();
+  }
+}

@@ -1,0 +1,121 @@
+package dev.gantrywright.ui.state;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.machine.ProfileStore;
+import dev.gantrywright.prove.Check;
+import java.nio.file.Path;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Against the real practice board: this test's thread stands for the view's. */
+class LinkDeskTest {
+  private final ExecutorService background = Executors.newCachedThreadPool();
+  private final LinkedBlockingQueue<Runnable> view = new LinkedBlockingQueue<>();
+  private final LinkDesk desk = new LinkDesk(background, view::add);
+  private PrinterProfile heron;
+
+  @BeforeEach
+  void open() throws Exception {
+    heron = ProfileStore.read(Path.of("demo-profiles/heron.printer.json"));
+  }
+
+  @AfterEach
+  void close() {
+    desk.close();
+    background.shutdown();
+  }
+
+  private void until(BooleanSupplier reached) throws InterruptedException {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
+    while (!reached.getAsBoolean()) {
+      Runnable next = view.poll(100, TimeUnit.MILLISECONDS);
+      if (next != null) {
+        next.run();
+      }
+      assertThat(System.nanoTime()).as("reached in time").isLessThan(end);
+    }
+  }
+
+  private void connect() throws InterruptedException {
+    desk.connect(heron, new PortAddress.Practice(""), 50);
+    assertThat(desk.status().get().kind()).isEqualTo(LinkStatus.Kind.CONNECTING);
+    until(() -> desk.live().get().fresh());
+  }
+
+  @Test
+  void watchesThePracticeBoard() throws Exception {
+    connect();
+    assertThat(desk.status().get().kind()).isEqualTo(LinkStatus.Kind.UP);
+    assertThat(desk.live().get().of("xMin")).isEqualTo(ContactState.OPEN);
+    assertThat(desk.live().get().of("zMin"))
+        .as("the wrong polarity shows at rest")
+        .isEqualTo(ContactState.TRIGGERED);
+    assertThat(desk.live().get().of("xMax")).isEqualTo(ContactState.UNKNOWN);
+    assertThat(desk.trace().ends()).containsExactly("xMin", "yMin", "zMin");
+  }
+
+  @Test
+  void theHandCanTouchAnEndstop() throws Exception {
+    connect();
+    desk.touch("xMin", true);
+    until(() -> desk.live().get().of("xMin") == ContactState.TRIGGERED);
+    assertThat(desk.touched().get()).containsExactly("xMin");
+    desk.touch("xMin", false);
+    until(() -> desk.live().get().of("xMin") == ContactState.OPEN);
+  }
+
+  @Test
+  void proofFindsTheEndstopThatDisagrees() throws Exception {
+    connect();
+    desk.prove(heron);
+    until(() -> desk.proof().get().isPresent());
+    assertThat(desk.proof().get().orElseThrow().checks())
+        .filteredOn(check -> check.verdict() == Check.Verdict.FAIL)
+        .extracting(Check::path)
+        .containsExactly("endstops.zMin.inverted");
+  }
+
+  @Test
+  void stopIsConfirmed() throws Exception {
+    connect();
+    desk.stop();
+    until(() -> desk.said().get().startsWith("The machine confirmed"));
+  }
+
+  @Test
+  void movingIsRefusedUntilArmed() throws Exception {
+    connect();
+    desk.ask("G28");
+    until(() -> desk.said().get().startsWith("G28: "));
+    assertThat(desk.said().get()).contains("arm");
+    desk.arm(true);
+    assertThat(desk.armed().get()).isTrue();
+    desk.disconnect();
+    assertThat(desk.armed().get()).isFalse();
+  }
+
+  @Test
+  void aPortThatIsNotThereIsOneClearLine() throws Exception {
+    desk.connect(heron, PortAddress.parse("tcp://127.0.0.1:1"), 20);
+    until(() -> desk.status().get().kind() == LinkStatus.Kind.LOST);
+    assertThat(desk.status().get().words()).contains("127.0.0.1").doesNotContain("\n");
+  }
+
+  @Test
+  void disconnectingForgetsWhatWasSeen() throws Exception {
+    connect();
+    desk.disconnect();
+    assertThat(desk.status().get()).isEqualTo(LinkStatus.none());
+    assertThat(desk.live().get().states()).isEmpty();
+    assertThat(desk.log()).isEmpty();
+  }
+}
