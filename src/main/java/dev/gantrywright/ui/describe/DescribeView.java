@@ -35,7 +35,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
     sceneProperty().addListener((o, before, now) -> follow(before, now));
     subscriptions.add(desk.part().observe(id -> open()));
     subscriptions.add(desk.values().history().listen(history -> refresh()));
-    subscriptions.add(desk.remarks().listen(remarks -> remark()));
+    subscriptions.add(desk.judged().listen(judged -> remark()));
     subscriptions.add(desk.focus().observe(this::focus));
   }
 
@@ -83,7 +83,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
   }
 
   private void remark() {
-    List<Remark> here = desk.remarks().get().stream().filter(this::belongsHere).toList();
+    List<Remark> here = desk.remarks().stream().filter(this::belongsHere).toList();
     form.mark(here);
     sheet.show(here);
   }

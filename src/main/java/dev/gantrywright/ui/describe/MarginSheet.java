@@ -17,7 +17,7 @@ import javafx.scene.shape.Polyline;
  * A form with its margin: notes stand level with the field that they speak of, joined to it by a
  * hairline, and scroll with it.
  */
-final class MarginSheet extends Region {
+public final class MarginSheet extends Region {
   private static final double GAP = 8;
   private static final double RULE = 24;
 
@@ -34,7 +34,7 @@ final class MarginSheet extends Region {
   /**
    * @param boxOf the control of a field path; null where the form has none
    */
-  MarginSheet(VBox form, Function<String, Region> boxOf, NoteCard.Acts acts) {
+  public MarginSheet(VBox form, Function<String, Region> boxOf, NoteCard.Acts acts) {
     this.form = form;
     this.boxOf = boxOf;
     this.acts = acts;
@@ -43,7 +43,7 @@ final class MarginSheet extends Region {
   }
 
   /** Shows these remarks; cards of remarks that stay are kept, so that nothing flickers. */
-  void show(List<Remark> remarks) {
+  public void show(List<Remark> remarks) {
     Map<String, NoteCard> next = new LinkedHashMap<>();
     for (Remark remark : remarks) {
       NoteCard kept = cards.get(remark.key());
@@ -161,7 +161,7 @@ final class MarginSheet extends Region {
       return;
     }
     Node row = box.getParent();
-    double from = rightOf(row, box);
+    double from = row instanceof FieldRow ? rightOf(row, box) : formWidth - 22;
     double at = top + 18;
     double bend = formWidth + 6;
     line.getPoints()

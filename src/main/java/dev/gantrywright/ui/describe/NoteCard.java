@@ -15,7 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** A remark in the margin: what was found, the remedy first, then why and from where. */
-final class NoteCard extends HBox {
+public final class NoteCard extends HBox {
   private final Remark remark;
   private final VBox body = new VBox();
   private final Label text = new Label();
@@ -25,7 +25,7 @@ final class NoteCard extends HBox {
   private boolean explained;
 
   /** What a card's buttons do. */
-  record Acts(BiConsumer<Remark, Remark.Fix> apply, Consumer<Remark> explain) {}
+  public record Acts(BiConsumer<Remark, Remark.Fix> apply, Consumer<Remark> explain) {}
 
   NoteCard(Remark remark, Acts does) {
     this.remark = remark;

@@ -1,34 +1,112 @@
 package dev.gantrywright.ui.state;
 
+import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.patch.PatchPlan;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 
-/** One open printer: its values, what was found, what is in hand. */
-public final class PrinterDesk {
+/** One open printer: its values, what was found, what is in hand, its line. */
+public final class PrinterDesk implements AutoCloseable {
   private final PartTable parts = PartTable.shipped();
+  private final Cell<OpenPrinter> opened;
   private final ProfileDesk values;
-  private final Cell<List<Remark>> remarks = new Cell<>(List.of());
+  private final LinkDesk link;
+  private final Latest<Work, Judged> judge;
+  private final Cell<Judged> judged = new Cell<>(Judged.nothing());
+  private final Cell<String> trouble = new Cell<>("");
   private final Cell<Stage> stage = new Cell<>(Stage.DESCRIBE);
   private final Cell<String> part = new Cell<>("printer");
   private final Cell<Optional<String>> focus = new Cell<>(Optional.empty());
+  private final Cell<Optional<String>> line = new Cell<>(Optional.empty());
+  private final Subscription follow;
 
-  public PrinterDesk(ProfileDesk values) {
-    this.values = values;
+  private record Work(long revision, OpenPrinter printer) {}
+
+  /**
+   * @param background runs checks, plans and the line's opening
+   * @param view hands results over to the view's thread
+   */
+  public PrinterDesk(
+      OpenPrinter printer, Inspector inspector, Clock clock, Executor background, Executor view) {
+    this.opened = new Cell<>(printer);
+    this.values = new ProfileDesk(printer.profile(), clock);
+    this.link = new LinkDesk(background, view);
+    this.judge =
+        new Latest<>(
+            background,
+            view,
+            work -> judge(work, inspector),
+            (work, result) -> {
+              trouble.set("");
+              judged.set(result);
+            },
+            (work, failed) -> trouble.set(Texts.of("check.failed", String.valueOf(failed.getMessage()))));
+    follow = values.history().observe(history -> judge.put(new Work(history.revision(), printer())));
+  }
+
+  private static Judged judge(Work work, Inspector inspector) {
+    OpenPrinter printer = work.printer();
+    List<Remark> remarks = inspector.inspect(printer);
+    Optional<PatchPlan> plan =
+        printer.folder() == null || printer.names() == null
+            ? Optional.empty()
+            : Optional.of(PatchPlan.of(printer.profile(), printer.names(), printer.folder()));
+    return new Judged(work.revision(), remarks, plan);
+  }
+
+  /** The printer with its profile as it stands now. */
+  public OpenPrinter printer() {
+    return opened.get().with(profile(), opened.get().names());
+  }
+
+  /** Board sheet, folder or name map were read anew. */
+  public void reopened(OpenPrinter printer) {
+    opened.set(printer);
+    judge.put(new Work(values.revision(), printer()));
+  }
+
+  public Cell<OpenPrinter> opened() {
+    return opened;
   }
 
   public ProfileDesk values() {
     return values;
   }
 
+  public LinkDesk link() {
+    return link;
+  }
+
   public PrinterProfile profile() {
     return values.profile();
   }
 
-  /** What the rules found, worst first. */
-  public Cell<List<Remark>> remarks() {
-    return remarks;
+  public Optional<BoardSheet> sheet() {
+    return Optional.ofNullable(opened.get().sheet());
+  }
+
+  /** What was worked out last; its revision says from what. */
+  public Cell<Judged> judged() {
+    return judged;
+  }
+
+  /** Whether a newer revision is being worked out. */
+  public Cell<Boolean> judging() {
+    return judge.busy();
+  }
+
+  /** Why nothing could be worked out; empty where it could. */
+  public Cell<String> trouble() {
+    return trouble;
+  }
+
+  public List<Remark> remarks() {
+    return judged.get().remarks();
   }
 
   public Cell<Stage> stage() {
@@ -45,6 +123,11 @@ public final class PrinterDesk {
     return focus;
   }
 
+  /** The field whose line the Write stage is to show; taken by it. */
+  public Cell<Optional<String>> line() {
+    return line;
+  }
+
   public List<Part> parts() {
     return parts.parts(profile());
   }
@@ -55,7 +138,7 @@ public final class PrinterDesk {
 
   /** The gravest remark of each part that has one. */
   public Map<String, Gravity> marks() {
-    return Remarks.byPart(profile(), parts, remarks.get());
+    return Remarks.byPart(profile(), parts, remarks());
   }
 
   /** Opens the part that holds a field and gives the field the keyboard. */
@@ -71,8 +154,44 @@ public final class PrinterDesk {
             });
   }
 
+  /** Shows the line of the firmware folder that a field decides. */
+  public void goToLine(String path) {
+    stage.set(Stage.WRITE);
+    line.set(Optional.of(path));
+  }
+
   /** Applies a remark's fix as one named edit. */
   public void apply(Remark remark, Remark.Fix fix) {
     values.change(fix.title() + " (" + remark.place() + ")", "", fix.change());
+  }
+
+  /** Applies the first safe fix of every remark, as one named edit. */
+  public int applySafe() {
+    List<Remark.Fix> fixes =
+        remarks().stream()
+            .flatMap(
+                remark ->
+                    remark.fixes().stream()
+                        .filter(fix -> fix.safety() == Remark.Safety.SAFE)
+                        .limit(1))
+            .toList();
+    values.change(
+        Texts.of("check.applied", fixes.size()),
+        "",
+        profile -> {
+          PrinterProfile now = profile;
+          for (Remark.Fix fix : fixes) {
+            now = fix.change().apply(now);
+          }
+          return now;
+        });
+    return fixes.size();
+  }
+
+  @Override
+  public void close() {
+    follow.close();
+    judge.forget();
+    link.close();
   }
 }

@@ -1,0 +1,83 @@
+package dev.gantrywright.ui.prove;
+
+import dev.gantrywright.link.LinkException;
+import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.ui.state.LinkDesk;
+import dev.gantrywright.ui.state.LinkStatus;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Pieces;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+/** Where the machine is reached, and how the line stands. */
+final class ConnectionBar extends VBox {
+  private static final double HERTZ = 20;
+
+  private final PrinterDesk desk;
+  private final TextField address = new TextField("practice:");
+  private final Button practice;
+  private final Button connect;
+  private final Button disconnect;
+  private final Button rebuild;
+  private final Label words = Pieces.paragraph("", "quiet");
+
+  ConnectionBar(PrinterDesk desk) {
+    super(8);
+    this.desk = desk;
+    address.setId("port-address");
+    address.setAccessibleText(Texts.of("prove.port"));
+    address.setPrefColumnCount(18);
+    HBox box = new HBox(address);
+    box.getStyleClass().add("field-box");
+    practice =
+        Pieces.button("connect-practice", Texts.of("prove.practice"), "act", () -> open("practice:"));
+    connect =
+        Pieces.button(
+            "connect", Texts.of("prove.connect"), "act-second", () -> open(address.getText()));
+    disconnect =
+        Pieces.button(
+            "disconnect", Texts.of("prove.disconnect"), "act-second", desk.link()::disconnect);
+    rebuild =
+        Pieces.button(
+            "practice-rebuild", Texts.of("prove.rebuild"), "act", () -> open("practice:"));
+    address.setOnAction(enter -> open(address.getText()));
+    Label label = Pieces.label(Texts.of("prove.port"), "field-label");
+    label.setLabelFor(address);
+    getChildren().addAll(Pieces.row(12, practice, label, box, connect, disconnect, rebuild), words);
+  }
+
+  private void open(String text) {
+    LinkDesk link = desk.link();
+    try {
+      link.connect(desk.profile(), PortAddress.parse(text), HERTZ);
+    } catch (LinkException unreadable) {
+      words.setText(unreadable.getMessage());
+    }
+  }
+
+  void show() {
+    LinkStatus status = desk.link().status().get();
+    boolean held = status.held();
+    show(practice, !held);
+    show(connect, !held);
+    show(disconnect, held);
+    address.setDisable(held);
+    boolean old =
+        desk.link().built() != null
+            && !desk.link().built().endstops().equals(desk.profile().endstops());
+    show(rebuild, old);
+    words.setText(
+        old
+            ? Texts.of("prove.oldFirmware")
+            : held ? status.port() + ": " + status.words() : Texts.of("prove.invite"));
+  }
+
+  private static void show(Button button, boolean on) {
+    button.setVisible(on);
+    button.setManaged(on);
+  }
+}

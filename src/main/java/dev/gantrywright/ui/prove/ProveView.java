@@ -1,0 +1,197 @@
+package dev.gantrywright.ui.prove;
+
+import dev.gantrywright.machine.Endstop;
+import dev.gantrywright.ui.describe.MarginSheet;
+import dev.gantrywright.ui.describe.NoteCard;
+import dev.gantrywright.ui.draw.TraceStrips;
+import dev.gantrywright.ui.state.Endstops;
+import dev.gantrywright.ui.state.Expectation;
+import dev.gantrywright.ui.state.LinkDesk;
+import dev.gantrywright.ui.state.LinkStatus;
+import dev.gantrywright.ui.state.Live;
+import dev.gantrywright.ui.state.PlaceNames;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Subscription;
+import dev.gantrywright.ui.state.Subscriptions;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Pieces;
+import dev.gantrywright.ui.theme.Tones;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The Prove stage: live endstop states, expected against seen, and the proof. */
+public final class ProveView extends ScrollPane implements Subscription {
+  private static final double SECONDS = 20;
+  private static final double STRIP = 34;
+
+  private final PrinterDesk desk;
+  private final Supplier<Tones> tones;
+  private final ConnectionBar bar;
+  private final VBox rowsBox = new VBox();
+  private final Map<String, EndstopRow> rows = new LinkedHashMap<>();
+  private final TraceStrips strips = new TraceStrips(System::nanoTime, SECONDS);
+  private final VBox stripNames = new VBox();
+  private final HBox traceBox;
+  private final ProofList proof = new ProofList();
+  private final Button prove;
+  private final MarginSheet sheet;
+  private final Subscriptions subscriptions = new Subscriptions();
+
+  /**
+   * @param tones of the theme in use
+   */
+  public ProveView(PrinterDesk desk, Supplier<Tones> tones) {
+    this.desk = desk;
+    this.tones = tones;
+    bar = new ConnectionBar(desk);
+    getStyleClass().add("sheet-scroll");
+    setFitToWidth(true);
+    setFitToHeight(true);
+    setHbarPolicy(ScrollBarPolicy.NEVER);
+    setFocusTraversable(false);
+    HBox.setHgrow(strips, Priority.ALWAYS);
+    traceBox = new HBox(8, stripNames, strips);
+    strips.getStyleClass().add("trace");
+    strips.setAccessibleText(Texts.of("prove.trace"));
+    prove =
+        Pieces.button(
+            "prove-now", Texts.of("prove.now"), "act", () -> desk.link().prove(desk.profile()));
+    Label caution = Pieces.label(Texts.of("help.caution"), "caution-word");
+    caution.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+    VBox form =
+        new VBox(
+            10,
+            Pieces.row(20, Pieces.label(Texts.of("stage.prove"), "title"), Pieces.label(Texts.of("prove.about"), "quiet")),
+            bar,
+            Pieces.row(10, caution, Pieces.paragraph(Texts.of("prove.caution"), "small")),
+            rowsBox,
+            traceBox,
+            Pieces.row(12, prove),
+            proof);
+    form.getStyleClass().add("form");
+    sheet =
+        new MarginSheet(
+            form,
+            path -> rows.get(path.substring(path.lastIndexOf('.') + 1)),
+            new NoteCard.Acts(desk::apply, remark -> layoutMargin()));
+    setContent(sheet);
+    observe();
+    sceneProperty()
+        .addListener(
+            (o, before, now) -> {
+              if (now == null) {
+                strips.stop();
+              } else {
+                strips.start();
+              }
+            });
+  }
+
+  private void layoutMargin() {
+    sheet.requestLayout();
+  }
+
+  private void observe() {
+    LinkDesk link = desk.link();
+    subscriptions.add(desk.values().history().observe(history -> rebuild()));
+    subscriptions.add(link.status().observe(status -> standing()));
+    subscriptions.add(link.live().observe(live -> refresh()));
+    subscriptions.add(link.touched().listen(touched -> refresh()));
+    subscriptions.add(
+        link.proof()
+            .observe(
+                report -> {
+                  proof.show(report);
+                  sheet.requestLayout();
+                }));
+    subscriptions.add(link.proving().observe(busy -> proving(busy)));
+  }
+
+  private void proving(boolean busy) {
+    prove.setText(Texts.of(busy ? "prove.busy" : "prove.now"));
+    prove.setDisable(busy || desk.link().status().get().kind() != LinkStatus.Kind.UP);
+  }
+
+  private void standing() {
+    bar.show();
+    boolean up = desk.link().status().get().kind() == LinkStatus.Kind.UP;
+    proving(desk.link().proving().get());
+    traceBox.setVisible(up);
+    traceBox.setManaged(up);
+    if (up) {
+      trace();
+    }
+    refresh();
+  }
+
+  /** Takes the tones of the theme again. */
+  public void retone() {
+    trace();
+  }
+
+  private void trace() {
+    List<String> ends = desk.link().trace().ends();
+    strips.show(desk.link().trace(), tones.get());
+    strips.setMinHeight(STRIP * ends.size());
+    strips.setPrefHeight(STRIP * ends.size());
+    stripNames.getChildren().clear();
+    for (String end : ends) {
+      Label name = Pieces.label(PlaceNames.endstop(end), "small", "quiet");
+      name.setMinSize(48, STRIP);
+      stripNames.getChildren().add(name);
+    }
+  }
+
+  private void rebuild() {
+    List<String> fitted = Endstops.fitted(desk.profile());
+    if (!fitted.equals(List.copyOf(rows.keySet()))) {
+      rows.clear();
+      fitted.forEach(end -> rows.put(end, new EndstopRow(end, desk.link()::touch)));
+      rowsBox.getChildren().setAll(rows.values());
+    }
+    bar.show();
+    refresh();
+  }
+
+  private void refresh() {
+    Live live = desk.link().live().get();
+    rows.forEach(
+        (end, row) -> {
+          Endstop endstop = desk.profile().endstops().get(end);
+          row.show(
+              endstop.contact(),
+              Expectation.expected(desk.link(), end),
+              live.of(end),
+              live.fresh());
+          row.touched(desk.link().touched().get().contains(end));
+        });
+    List<String> wrong = Expectation.disagreeing(desk.profile(), desk.link());
+    strips.wrong(bits(wrong));
+    sheet.show(
+        wrong.stream().map(end -> Expectation.remark(desk.profile(), desk.link(), end)).toList());
+  }
+
+  private int bits(List<String> wrong) {
+    int bits = 0;
+    List<String> ends = desk.link().trace().ends();
+    for (String end : wrong) {
+      int at = ends.indexOf(end);
+      bits |= at < 0 ? 0 : 1 << at;
+    }
+    return bits;
+  }
+
+  @Override
+  public void close() {
+    strips.stop();
+    subscriptions.close();
+  }
+}

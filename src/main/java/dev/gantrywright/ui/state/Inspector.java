@@ -1,0 +1,11 @@
+package dev.gantrywright.ui.state;
+
+import dev.gantrywright.app.OpenPrinter;
+import java.util.List;
+
+/** Finds what does not fit together; runs off the view's thread. */
+@FunctionalInterface
+public interface Inspector {
+  /** Remarks, worst first. */
+  List<Remark> inspect(OpenPrinter printer);
+}

@@ -1,0 +1,51 @@
+package dev.gantrywright.ui.theme;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** Labels, buttons and gaps in the window's type. */
+public final class Pieces {
+  private Pieces() {}
+
+  public static Label label(String words, String... styles) {
+    Label label = new Label(words);
+    label.getStyleClass().addAll(styles);
+    return label;
+  }
+
+  /** A label that breaks its lines rather than cutting its words. */
+  public static Label paragraph(String words, String... styles) {
+    Label label = label(words, styles);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    return label;
+  }
+
+  /** A button that keeps its words whole. */
+  public static Button button(String id, String words, String style, Runnable act) {
+    Button button = new Button(words);
+    button.setId(id);
+    button.getStyleClass().add(style);
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    button.setOnAction(click -> act.run());
+    return button;
+  }
+
+  /** Pushes what follows to the right. */
+  public static Region gap() {
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    return gap;
+  }
+
+  public static HBox row(double spacing, Node... nodes) {
+    HBox row = new HBox(spacing, nodes);
+    row.setAlignment(Pos.CENTER_LEFT);
+    return row;
+  }
+}
