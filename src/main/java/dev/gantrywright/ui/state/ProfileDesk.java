@@ -51,7 +51,8 @@ public final class ProfileDesk {
     return value(path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
   }
 
-  static String quoted(JsonNode node) {
+  /** A value as history, messages and previews quote it. */
+  public static String quoted(JsonNode node) {
     if (node.isNumber()) {
       return Shown.grouped(node.asDouble());
     }

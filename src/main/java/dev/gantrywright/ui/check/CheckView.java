@@ -1,0 +1,184 @@
+package dev.gantrywright.ui.check;
+
+import dev.gantrywright.ui.state.Gravity;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Remark;
+import dev.gantrywright.ui.state.Remarks;
+import dev.gantrywright.ui.state.Subscription;
+import dev.gantrywright.ui.state.Subscriptions;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Pieces;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The Check stage: the list of remarks, worst first, and the one in hand. */
+public final class CheckView extends HBox implements Subscription {
+  private final PrinterDesk desk;
+  private final ObservableList<Remark> rows = FXCollections.observableArrayList();
+  private final ListView<Remark> list = new ListView<>(rows);
+  private final RemarkDetail detail;
+  private final Label summary = Pieces.label("", "quiet");
+  private final Label empty = Pieces.paragraph("", "quiet");
+  private final TextField search = new TextField();
+  private final Set<Gravity> wanted = EnumSet.allOf(Gravity.class);
+  private final Button applySafe;
+  private final Subscriptions subscriptions = new Subscriptions();
+
+  /**
+   * @param waive sets a remark aside with a reason
+   */
+  public CheckView(PrinterDesk desk, BiConsumer<Remark, String> waive) {
+    this.desk = desk;
+    detail = new RemarkDetail(desk, waive);
+    applySafe = Pieces.button("apply-safe", "", "act", desk::applySafe);
+    list.setFixedCellSize(54);
+    list.setCellFactory(view -> new RemarkCell());
+    list.setPlaceholder(empty);
+    list.setId("remarks");
+    list.setAccessibleText(Texts.of("stage.check"));
+    list.getStyleClass().add("sheet-list");
+    list.getSelectionModel().selectedItemProperty().addListener((o, b, now) -> detail.show(now));
+    list.setOnKeyPressed(
+        key -> {
+          if (key.getCode() == KeyCode.ENTER) {
+            applyFirst();
+          }
+        });
+    VBox.setVgrow(list, Priority.ALWAYS);
+    VBox middle = new VBox(10, heading(), filters(), list);
+    middle.getStyleClass().add("form");
+    HBox.setHgrow(middle, Priority.ALWAYS);
+    middle.setMinWidth(0);
+    ScrollPane side = new ScrollPane(detail);
+    side.setFitToWidth(true);
+    side.getStyleClass().addAll("sheet-scroll", "margin-pane");
+    side.setMinWidth(320);
+    side.setPrefWidth(340);
+    side.setFocusTraversable(false);
+    getChildren().addAll(middle, side);
+    subscriptions.add(desk.judged().observe(judged -> refresh()));
+    subscriptions.add(desk.trouble().listen(trouble -> refresh()));
+  }
+
+  private HBox heading() {
+    return Pieces.row(
+        20, Pieces.label(Texts.of("stage.check"), "title"), summary, Pieces.gap(), applySafe);
+  }
+
+  private HBox filters() {
+    HBox choice = new HBox();
+    choice.getStyleClass().add("choice");
+    for (Gravity gravity : Gravity.values()) {
+      ToggleButton button = new ToggleButton(Texts.of("check.show." + gravity.word()));
+      button.setSelected(true);
+      button.setOnAction(
+          click -> {
+            if (button.isSelected()) {
+              wanted.add(gravity);
+            } else {
+              wanted.remove(gravity);
+            }
+            refresh();
+          });
+      choice.getChildren().add(button);
+    }
+    search.setPromptText(Texts.of("check.search"));
+    search.setAccessibleText(Texts.of("check.search"));
+    search.textProperty().addListener((o, before, now) -> refresh());
+    HBox box = new HBox(search);
+    box.getStyleClass().add("field-box");
+    HBox.setHgrow(search, Priority.ALWAYS);
+    HBox.setHgrow(box, Priority.ALWAYS);
+    return Pieces.row(12, choice, box);
+  }
+
+  private void applyFirst() {
+    Remark remark = list.getSelectionModel().getSelectedItem();
+    if (remark != null) {
+      remark.fixes().stream()
+          .filter(fix -> fix.safety() != Remark.Safety.SHOW_ONLY)
+          .findFirst()
+          .ifPresent(fix -> desk.apply(remark, fix));
+    }
+  }
+
+  private boolean shown(Remark remark) {
+    String all =
+        (remark.place() + " " + remark.text() + " " + remark.family() + " " + remark.id())
+            .toLowerCase(Locale.ROOT);
+    return wanted.contains(remark.gravity())
+        && all.contains(search.getText().toLowerCase(Locale.ROOT).strip());
+  }
+
+  private void refresh() {
+    List<Remark> next = desk.remarks().stream().filter(this::shown).toList();
+    Remark kept = list.getSelectionModel().getSelectedItem();
+    int place = list.getSelectionModel().getSelectedIndex();
+    patch(next);
+    long safe =
+        desk.remarks().stream()
+            .filter(
+                remark ->
+                    remark.fixes().stream().anyMatch(f -> f.safety() == Remark.Safety.SAFE))
+            .count();
+    applySafe.setText(Texts.of("check.applied", safe));
+    applySafe.setVisible(safe > 0);
+    String counted = Remarks.counted(desk.remarks());
+    String trouble = desk.trouble().get();
+    summary.setText(trouble.isEmpty() ? counted : trouble);
+    empty.setText(
+        Texts.of(
+            desk.judged().get().revision() < 0
+                ? "check.busy"
+                : desk.remarks().isEmpty() ? "check.nothing" : "check.filtered"));
+    select(kept, place);
+  }
+
+  /** Rows that stay are left alone; only what differs is set. */
+  private void patch(List<Remark> next) {
+    List<Remark> now = new ArrayList<>(next);
+    for (int i = 0; i < now.size(); i++) {
+      if (i >= rows.size()) {
+        rows.add(now.get(i));
+      } else if (!rows.get(i).equals(now.get(i))) {
+        rows.set(i, now.get(i));
+      }
+    }
+    if (rows.size() > now.size()) {
+      rows.remove(now.size(), rows.size());
+    }
+  }
+
+  private void select(Remark kept, int place) {
+    int again = -1;
+    for (int i = 0; i < rows.size() && kept != null; i++) {
+      if (rows.get(i).key().equals(kept.key())) {
+        again = i;
+      }
+    }
+    int at = again >= 0 ? again : Math.min(Math.max(0, place), rows.size() - 1);
+    list.getSelectionModel().clearAndSelect(at);
+    detail.show(rows.isEmpty() ? null : rows.get(at));
+  }
+
+  @Override
+  public void close() {
+    subscriptions.close();
+  }
+}

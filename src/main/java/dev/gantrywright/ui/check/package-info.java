@@ -1,0 +1,2 @@
+/** The Check stage: every remark, worst first, with its remedies. */
+package dev.gantrywright.ui.check;

@@ -1,0 +1,87 @@
+package dev.gantrywright.ui.state;
+
+import dev.gantrywright.patch.Export;
+import dev.gantrywright.patch.ExportException;
+import dev.gantrywright.patch.PatchPlan;
+import java.nio.file.Path;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** Writes the patched folder off the view's thread, with progress, and can be cancelled. */
+public final class ExportDesk {
+  private final Executor background;
+  private final Executor view;
+  private final Cell<ExportState> state = new Cell<>(ExportState.idle());
+  private final AtomicReference<ExportState> waiting = new AtomicReference<>();
+  private AtomicBoolean cancelled = new AtomicBoolean();
+
+  public ExportDesk(Executor background, Executor view) {
+    this.background = background;
+    this.view = view;
+  }
+
+  public Cell<ExportState> state() {
+    return state;
+  }
+
+  /** Begins to write; does nothing while a folder is being written. */
+  public void write(PatchPlan plan, Path target, boolean replace) {
+    if (state.get().kind() == ExportState.Kind.WRITING) {
+      return;
+    }
+    AtomicBoolean stop = new AtomicBoolean();
+    cancelled = stop;
+    state.set(new ExportState(ExportState.Kind.WRITING, 0, target, Texts.of("write.starting")));
+    background.execute(() -> finish(run(plan, target, replace, stop)));
+  }
+
+  private ExportState run(PatchPlan plan, Path target, boolean replace, AtomicBoolean stop) {
+    try {
+      Export.write(
+          plan,
+          target,
+          replace,
+          (done, total, path) -> progress(done, total, path, target),
+          stop::get);
+      return new ExportState(ExportState.Kind.DONE, 1, target, Texts.of("write.done", target));
+    } catch (ExportException failed) {
+      boolean occupied =
+          failed.kind() == ExportException.Kind.REFUSED && failed.getMessage().contains("not empty");
+      return new ExportState(
+          failed.kind() == ExportException.Kind.CANCELLED
+              ? ExportState.Kind.CANCELLED
+              : occupied ? ExportState.Kind.OCCUPIED : ExportState.Kind.FAILED,
+          0,
+          target,
+          failed.getMessage());
+    } catch (RuntimeException broken) {
+      return new ExportState(
+          ExportState.Kind.FAILED, 0, target, Texts.of("write.broken", broken.getMessage()));
+    }
+  }
+
+  /** On the writing thread; the view takes only the newest. */
+  private void progress(int done, int total, String path, Path target) {
+    ExportState next =
+        new ExportState(ExportState.Kind.WRITING, (double) done / total, target, path);
+    if (waiting.getAndSet(next) == null) {
+      view.execute(
+          () -> {
+            ExportState newest = waiting.getAndSet(null);
+            if (newest != null && state.get().kind() == ExportState.Kind.WRITING) {
+              state.set(newest);
+            }
+          });
+    }
+  }
+
+  private void finish(ExportState end) {
+    view.execute(() -> state.set(end));
+  }
+
+  /** Stops before the next file; nothing is left behind. */
+  public void cancel() {
+    cancelled.set(true);
+  }
+}

@@ -1,0 +1,159 @@
+package dev.gantrywright.ui.write;
+
+import dev.gantrywright.ui.draw.Mark;
+import dev.gantrywright.ui.state.DiffRow;
+import dev.gantrywright.ui.theme.Pieces;
+import java.util.function.Consumer;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.input.MouseButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.text.Text;
+
+/** One row side by side: line number, before, after, and in the margin what causes the change. */
+final class DiffCell extends ListCell<DiffRow> {
+  static final double HEIGHT = 24;
+  private static final double NUMBER = 48;
+  private static final double CAUSE = 250;
+
+  private final Label number = Pieces.label("", "mono", "quiet", "small");
+  private final CodeLine before = new CodeLine("diff-removed", "diff-removed-mark");
+  private final CodeLine after = new CodeLine("diff-added", "diff-added-mark");
+  private final Label cause = Pieces.label("", "small");
+  private final Label heading = Pieces.label("", "mono", "strong");
+  private final Label note = Pieces.label("", "quiet", "small");
+  private final Pane sides = new Sides();
+  private final HBox headRow = Pieces.row(16, heading, note);
+
+  /**
+   * @param open called with the profile field of a changed row that was clicked
+   */
+  DiffCell(Consumer<String> open) {
+    getStyleClass().add("diff-cell");
+    sides.getChildren().addAll(number, before, after, cause);
+    setOnMouseClicked(
+        click -> {
+          DiffRow row = getItem();
+          if (row != null && !row.path().isEmpty() && click.getButton() == MouseButton.PRIMARY
+              && click.getClickCount() == 2) {
+            open.accept(row.path().split(", ")[0]);
+          }
+        });
+  }
+
+  @Override
+  protected void updateItem(DiffRow row, boolean empty) {
+    super.updateItem(row, empty);
+    setText(null);
+    if (empty) {
+      setGraphic(null);
+      return;
+    }
+    switch (row.kind()) {
+      case FILE -> head(row.before(), row.after());
+      case FOLD -> head("", row.before());
+      default -> line(row);
+    }
+    setAccessibleText(
+        row.kind() == DiffRow.Kind.CHANGED
+            ? row.line() + ": " + row.after().strip() + ", " + row.cause()
+            : row.before());
+  }
+
+  private void head(String words, String quiet) {
+    heading.setText(words);
+    note.setText(quiet);
+    setGraphic(headRow);
+  }
+
+  private void line(DiffRow row) {
+    boolean changed = row.kind() == DiffRow.Kind.CHANGED;
+    number.setText(Integer.toString(row.line()));
+    int start = changed ? row.markStart() : -1;
+    int tail = row.sameTail();
+    before.show(row.before(), start, row.before().length() - tail, !row.faded().isEmpty());
+    after.show(row.after(), start, row.after().length() - tail, !row.faded().isEmpty());
+    cause.setText(changed ? row.cause() : row.faded());
+    cause.getStyleClass().removeAll("quiet", "accent-text");
+    cause.getStyleClass().add(changed ? "accent-text" : "quiet");
+    cause.setGraphic(changed ? null : row.faded().isEmpty() ? null : Mark.OPEN.sign(8));
+    setGraphic(sides);
+  }
+
+  /** Two equal halves and the margin. */
+  private final class Sides extends Pane {
+    @Override
+    protected void layoutChildren() {
+      double width = getWidth();
+      double margin = width > 760 ? CAUSE : 0;
+      double half = (width - NUMBER - margin - 16) / 2;
+      number.resizeRelocate(0, 4, NUMBER - 12, HEIGHT - 8);
+      before.resizeRelocate(NUMBER, 0, half - 4, HEIGHT);
+      after.resizeRelocate(NUMBER + half, 0, half - 4, HEIGHT);
+      cause.resizeRelocate(NUMBER + 2 * half + 12, 3, margin, HEIGHT - 6);
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+      return 100;
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+      return HEIGHT;
+    }
+  }
+
+  /** One line of code with the part that differs washed. */
+  private static final class CodeLine extends Region {
+    private final Text text = new Text();
+    private final Rectangle mark = new Rectangle();
+    private final Rectangle clip = new Rectangle();
+    private final String ground;
+    private int from = -1;
+    private int to;
+
+    CodeLine(String ground, String markStyle) {
+      this.ground = ground;
+      text.getStyleClass().addAll("draw-text", "mono", "code");
+      mark.getStyleClass().add(markStyle);
+      setClip(clip);
+      getChildren().addAll(mark, text);
+    }
+
+    void show(String words, int start, int end, boolean faded) {
+      from = start;
+      to = end;
+      text.setText(words);
+      getStyleClass().remove(ground);
+      text.getStyleClass().remove("quiet");
+      if (start >= 0) {
+        getStyleClass().add(ground);
+      }
+      if (faded) {
+        text.getStyleClass().add("quiet");
+      }
+      mark.setVisible(start >= 0 && end > start);
+      requestLayout();
+    }
+
+    @Override
+    protected void layoutChildren() {
+      clip.setWidth(getWidth());
+      clip.setHeight(getHeight());
+      text.setX(8);
+      text.setY(HEIGHT - 7);
+      if (mark.isVisible() && !text.getText().isEmpty()) {
+        // Every character of the mono face is as wide as any other.
+        double one = text.getLayoutBounds().getWidth() / text.getText().length();
+        mark.setX(8 + one * from);
+        mark.setWidth(one * (to - from));
+        mark.setY(3);
+        mark.setHeight(HEIGHT - 6);
+      }
+    }
+  }
+}

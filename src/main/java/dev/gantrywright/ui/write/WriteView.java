@@ -1,0 +1,180 @@
+package dev.gantrywright.ui.write;
+
+import dev.gantrywright.patch.PatchPlan;
+import dev.gantrywright.patch.Refusal;
+import dev.gantrywright.ui.draw.Mark;
+import dev.gantrywright.ui.state.DiffRow;
+import dev.gantrywright.ui.state.DiffRows;
+import dev.gantrywright.ui.state.ExportDesk;
+import dev.gantrywright.ui.state.Judged;
+import dev.gantrywright.ui.state.PlaceNames;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Subscription;
+import dev.gantrywright.ui.state.Subscriptions;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Pieces;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The Write stage: what would change in the folder, and the patched folder itself. */
+public final class WriteView extends VBox implements Subscription {
+  private final PrinterDesk desk;
+  private final ObservableList<DiffRow> rows = FXCollections.observableArrayList();
+  private final ListView<DiffRow> list = new ListView<>(rows);
+  private final SettingsList settings;
+  private final Label summary = Pieces.label("", "quiet");
+  private final Label empty = Pieces.paragraph("", "quiet");
+  private final VBox refused = new VBox(2);
+  private final ToggleButton lines = new ToggleButton(Texts.of("write.changes"));
+  private final ToggleButton whole = new ToggleButton(Texts.of("write.whole"));
+  private final ToggleButton every = new ToggleButton(Texts.of("write.settings"));
+  private final StackPane place = new StackPane();
+  private final ExportBar export;
+  private final Subscriptions subscriptions = new Subscriptions();
+  private PatchPlan shown;
+
+  /**
+   * @param open opens a folder in the system's own window
+   */
+  public WriteView(PrinterDesk desk, ExportDesk export, Consumer<Path> open) {
+    super(10);
+    this.desk = desk;
+    this.export = new ExportBar(desk, export, open);
+    this.settings = new SettingsList(desk);
+    getStyleClass().add("form");
+    list.setFixedCellSize(DiffCell.HEIGHT);
+    list.setCellFactory(view -> new DiffCell(desk::goTo));
+    list.setPlaceholder(empty);
+    list.setId("diff");
+    list.setAccessibleText(Texts.of("write.changes"));
+    list.getStyleClass().add("sheet-list");
+    list.setOnKeyPressed(
+        key -> {
+          DiffRow row = list.getSelectionModel().getSelectedItem();
+          if (key.getCode() == KeyCode.ENTER && row != null && !row.path().isEmpty()) {
+            desk.goTo(row.path().split(", ")[0]);
+          }
+        });
+    HBox choice = new HBox(lines, whole, every);
+    choice.getStyleClass().add("choice");
+    lines.setSelected(true);
+    lines.setOnAction(click -> choose(lines));
+    whole.setOnAction(click -> choose(whole));
+    every.setOnAction(click -> choose(every));
+    every.setId("write-settings");
+    VBox.setVgrow(place, Priority.ALWAYS);
+    place.setMinHeight(120);
+    place.getChildren().setAll(list);
+    getChildren()
+        .addAll(
+            Pieces.row(20, Pieces.label(Texts.of("stage.write"), "title"), summary, Pieces.gap(), choice),
+            this.export,
+            refused,
+            place);
+    subscriptions.add(desk.judged().observe(this::show));
+    subscriptions.add(desk.line().observe(this::jump));
+  }
+
+  private void choose(ToggleButton chosen) {
+    for (ToggleButton each : List.of(lines, whole, every)) {
+      each.setSelected(each == chosen);
+    }
+    place.getChildren().setAll(chosen == every ? settings : list);
+    shown = null;
+    show(desk.judged().get());
+  }
+
+  private void show(Judged judged) {
+    Optional<PatchPlan> plan = judged.plan();
+    if (plan.isEmpty()) {
+      rows.clear();
+      refused.getChildren().clear();
+      boolean folder = desk.opened().get().folder() != null;
+      empty.setText(Texts.of(folder ? "write.noNames" : "write.noFolder"));
+      summary.setText("");
+      return;
+    }
+    if (plan.get() == shown) {
+      return;
+    }
+    shown = plan.get();
+    patch(DiffRows.of(shown, whole.isSelected()));
+    long files = shown.lines().stream().map(line -> line.file()).distinct().count();
+    summary.setText(
+        shown.lines().isEmpty()
+            ? Texts.of("route.written")
+            : Texts.of("write.summary", shown.lines().size(), files, shown.unchanged().size()));
+    empty.setText(Texts.of("write.nothing"));
+    refusals(shown.refusals());
+    settings.refresh();
+  }
+
+  /** Only rows that differ are set, so that the list repaints no more than it must. */
+  private void patch(List<DiffRow> next) {
+    int same = Math.min(rows.size(), next.size());
+    for (int i = 0; i < same; i++) {
+      if (!rows.get(i).equals(next.get(i))) {
+        rows.set(i, next.get(i));
+      }
+    }
+    if (rows.size() > next.size()) {
+      rows.remove(next.size(), rows.size());
+    } else if (next.size() > rows.size()) {
+      rows.addAll(next.subList(rows.size(), next.size()));
+    }
+  }
+
+  private void refusals(List<Refusal> all) {
+    refused.getChildren().clear();
+    for (Refusal refusal : all.subList(0, Math.min(4, all.size()))) {
+      String what = refusal.path().isEmpty() ? refusal.value() : PlaceNames.field(refusal.path());
+      refused
+          .getChildren()
+          .add(
+              Pieces.row(
+                  8,
+                  Mark.WARNING.sign(12),
+                  Pieces.label(Texts.of("write.refused", what, refusal.reason()), "small")));
+    }
+    if (all.size() > 4) {
+      refused.getChildren().add(Pieces.label(Texts.of("write.more", all.size() - 4), "quiet", "small"));
+    }
+  }
+
+  private void jump(Optional<String> path) {
+    path.ifPresent(
+        wanted -> {
+          desk.line().set(Optional.empty());
+          Map<String, Integer> places = DiffRows.places(rows);
+          Integer at = places.get(wanted);
+          if (at != null) {
+            choose(whole.isSelected() ? whole : lines);
+            list.getSelectionModel().clearAndSelect(at);
+            list.scrollTo(Math.max(0, at - 6));
+            list.requestFocus();
+          } else {
+            choose(every);
+            settings.find(wanted);
+          }
+        });
+  }
+
+  @Override
+  public void close() {
+    export.close();
+    subscriptions.close();
+  }
+}
