@@ -1,0 +1,98 @@
+package dev.gantrywright.ui.build;
+
+import dev.gantrywright.catalog.Catalog;
+import dev.gantrywright.catalog.Mcu;
+import dev.gantrywright.machine.BuildSettings;
+import dev.gantrywright.ui.draw.FlashMap;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Subscription;
+import dev.gantrywright.ui.state.Subscriptions;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.state.WordList;
+import dev.gantrywright.ui.theme.Pieces;
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The Build stage: the command, its target, and what the image has room for. */
+public final class BuildView extends HBox implements Subscription {
+  private final PrinterDesk desk;
+  private final Catalog catalog;
+  private final GridPane facts = new GridPane();
+  private final FlashMap map = new FlashMap();
+  private final Label command = Pieces.paragraph("", "mono");
+  private final Label state = Pieces.paragraph("", "quiet");
+  private final Subscriptions subscriptions = new Subscriptions();
+
+  public BuildView(PrinterDesk desk, Catalog catalog, VBox run) {
+    this.desk = desk;
+    this.catalog = catalog;
+    facts.setHgap(24);
+    facts.setVgap(8);
+    VBox left =
+        new VBox(
+            12,
+            Pieces.row(
+                20,
+                Pieces.label(Texts.of("stage.build"), "title"),
+                Pieces.label(Texts.of("build.about"), "quiet")),
+            facts,
+            command,
+            state,
+            run);
+    command.getStyleClass().add("command-line");
+    left.getStyleClass().add("form");
+    HBox.setHgrow(left, Priority.ALWAYS);
+    VBox right = new VBox(8, Pieces.label(Texts.of("build.memory"), "quiet"), map);
+    right.getStyleClass().add("detail");
+    right.getStyleClass().add("margin-pane");
+    right.setMinWidth(360);
+    right.setPrefWidth(400);
+    VBox.setVgrow(map, Priority.ALWAYS);
+    VBox.setVgrow(run, Priority.ALWAYS);
+    getChildren().addAll(left, right);
+    subscriptions.add(desk.values().history().observe(history -> show()));
+  }
+
+  private void show() {
+    BuildSettings build = desk.profile().build();
+    facts.getChildren().clear();
+    String folder =
+        desk.opened().get().folder() == null
+            ? Texts.of("build.noFolder")
+            : desk.opened().get().folder().root().toString();
+    fact(0, "build.folder", folder);
+    fact(1, "build.target", or(desk.profile().board().target()));
+    fact(2, "build.artefact", or(build.artefact()));
+    boolean given = !build.command().isEmpty();
+    command.setText(given ? words(build) : "");
+    command.setVisible(given);
+    command.setManaged(given);
+    state.setText(Texts.of(given ? "build.ready" : "build.noCommand"));
+    Optional<Mcu> mcu =
+        Optional.ofNullable(desk.profile().board().mcu()).flatMap(catalog::mcu);
+    Long offset = desk.sheet().map(sheet -> sheet.loader().offset()).orElse(null);
+    map.show(mcu, offset == null ? 0 : offset, build.image());
+  }
+
+  private String words(BuildSettings build) {
+    String target = desk.profile().board().target();
+    return WordList.typed(build.command()).replace("{target}", target == null ? "{target}" : target);
+  }
+
+  private void fact(int row, String key, String value) {
+    facts.addRow(row, Pieces.label(Texts.of(key), "field-label"), Pieces.label(value));
+  }
+
+  private static String or(String text) {
+    return text == null ? "–" : text;
+  }
+
+  @Override
+  public void close() {
+    subscriptions.close();
+  }
+}

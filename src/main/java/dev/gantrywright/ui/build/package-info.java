@@ -1,0 +1,2 @@
+/** The Build stage. */
+package dev.gantrywright.ui.build;

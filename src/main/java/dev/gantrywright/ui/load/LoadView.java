@@ -1,0 +1,99 @@
+package dev.gantrywright.ui.load;
+
+import dev.gantrywright.machine.Loader;
+import dev.gantrywright.machine.LoaderMedium;
+import dev.gantrywright.ui.draw.LoaderSteps;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Subscription;
+import dev.gantrywright.ui.state.Subscriptions;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Pieces;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+
+/** The Load stage: how this board takes its image, with the cautions of the work. */
+public final class LoadView extends VBox implements Subscription {
+  private final PrinterDesk desk;
+  private final LoaderSteps steps = new LoaderSteps();
+  private final GridPane facts = new GridPane();
+  private final VBox body = new VBox(12);
+  private final Subscriptions subscriptions = new Subscriptions();
+
+  public LoadView(PrinterDesk desk) {
+    super(10);
+    this.desk = desk;
+    getStyleClass().add("form");
+    facts.setHgap(24);
+    facts.setVgap(8);
+    getChildren()
+        .addAll(
+            Pieces.row(
+                20,
+                Pieces.label(Texts.of("stage.load"), "title"),
+                Pieces.label(Texts.of("load.about"), "quiet")),
+            body);
+    subscriptions.add(desk.opened().observe(opened -> show()));
+  }
+
+  private void show() {
+    Optional<Loader> loader = desk.sheet().map(sheet -> sheet.loader());
+    body.getChildren().clear();
+    if (loader.isEmpty() || loader.get().medium() == null) {
+      body.getChildren().add(Pieces.paragraph(Texts.of("load.none"), "quiet"));
+      return;
+    }
+    steps.show(loader.get());
+    facts.getChildren().clear();
+    fact(0, "load.medium", Texts.of("load.medium." + loader.get().medium().word()));
+    fact(1, "load.name", or(loader.get().looksFor()));
+    Long offset = loader.get().offset();
+    fact(
+        2,
+        "load.offset",
+        offset == null ? "–" : "0x" + Long.toHexString(offset).toUpperCase(Locale.ROOT));
+    fact(
+        3,
+        "load.sign",
+        loader.get().success() == null
+            ? "–"
+            : Texts.of("load.sign." + loader.get().success().word(), or(loader.get().renamedTo())));
+    body.getChildren().addAll(steps, facts, cautions(loader.get().medium()));
+    if (!desk.remarks().isEmpty()) {
+      body.getChildren().add(Pieces.paragraph(Texts.of("load.checkFirst"), "quiet"));
+    }
+  }
+
+  private void fact(int row, String key, String value) {
+    facts.addRow(row, Pieces.label(Texts.of(key), "field-label"), Pieces.label(value, "strong"));
+  }
+
+  private static String or(String text) {
+    return text == null ? "–" : text;
+  }
+
+  private static VBox cautions(LoaderMedium medium) {
+    VBox box = new VBox(6);
+    box.getChildren()
+        .addAll(
+            Pieces.row(
+                10,
+                Pieces.label(Texts.of("load.word"), "caution-word"),
+                Pieces.paragraph(Texts.of("load.caution"), "small")));
+    if (medium == LoaderMedium.CARD) {
+      box.getChildren()
+          .add(
+              Pieces.row(
+                  10,
+                  Pieces.label(Texts.of("load.notice"), "caution-word"),
+                  Pieces.paragraph(Texts.of("load.notice.card"), "small")));
+    }
+    return box;
+  }
+
+  @Override
+  public void close() {
+    subscriptions.close();
+  }
+}

@@ -1,0 +1,2 @@
+/** The Load stage. */
+package dev.gantrywright.ui.load;

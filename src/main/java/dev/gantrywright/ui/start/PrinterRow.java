@@ -1,0 +1,127 @@
+package dev.gantrywright.ui.start;
+
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.ui.draw.MachinePlan;
+import dev.gantrywright.ui.draw.Mark;
+import dev.gantrywright.ui.draw.PlanContent;
+import dev.gantrywright.ui.state.PrinterCard;
+import dev.gantrywright.ui.state.Remarks;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Pieces;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.transform.Scale;
+
+/** One printer on the start page: its plan in small, what it is, what is open. */
+final class PrinterRow extends HBox {
+  private static final double PLAN_WIDTH = 300;
+  private static final double PLAN_HEIGHT = 380;
+  private static final double SHRUNK = 0.34;
+
+  private final CheckBox chosen = new CheckBox();
+
+  /** What can be done with a printer. */
+  record Acts(Consumer<PrinterCard> open, Consumer<PrinterCard> duplicate, Runnable chosen) {}
+
+  PrinterRow(PrinterCard card, Acts acts) {
+    super(20);
+    getStyleClass().add("printer-row");
+    chosen.setAccessibleText(Texts.of("start.choose", card.title()));
+    chosen.setOnAction(click -> acts.chosen().run());
+    Button open =
+        Pieces.button(
+            "open-" + card.file().getFileName().toString().replaceAll("\\W", "-"),
+            Texts.of("start.open"),
+            "act",
+            () -> acts.open().accept(card));
+    open.setAccessibleText(Texts.of("start.open.words", card.title()));
+    Button copy =
+        Pieces.button(
+            "copy", Texts.of("start.duplicate"), "plain", () -> acts.duplicate().accept(card));
+    copy.setAccessibleText(Texts.of("start.duplicate.words", card.title()));
+    boolean readable = card.profile().isPresent();
+    copy.setVisible(readable);
+    open.setVisible(readable);
+    chosen.setVisible(readable);
+    getChildren().addAll(chosen, picture(card), words(card), Pieces.gap(), state(card), copy, open);
+    setOnMouseClicked(
+        click -> {
+          if (click.getClickCount() == 2 && readable) {
+            acts.open().accept(card);
+          }
+        });
+  }
+
+  boolean chosen() {
+    return chosen.isSelected();
+  }
+
+  private static Region picture(PrinterCard card) {
+    Region frame = new Region();
+    frame.setMinSize(PLAN_WIDTH * SHRUNK, 84);
+    frame.setMaxSize(PLAN_WIDTH * SHRUNK, 84);
+    if (card.profile().isEmpty()) {
+      return frame;
+    }
+    MachinePlan plan = new MachinePlan(part -> {});
+    plan.show(
+        new PlanContent(card.profile().get(), card.board(), "", Map.of(), Map.of(), Set.of()));
+    plan.setMouseTransparent(true);
+    plan.setAccessibleText(Texts.of("plan.title"));
+    javafx.scene.layout.Pane small = new javafx.scene.layout.Pane(plan);
+    plan.resize(PLAN_WIDTH, PLAN_HEIGHT * 0.66);
+    plan.setManaged(false);
+    plan.getTransforms().add(new Scale(SHRUNK, SHRUNK));
+    small.setMinSize(PLAN_WIDTH * SHRUNK, 84);
+    small.setMaxSize(PLAN_WIDTH * SHRUNK, 84);
+    return small;
+  }
+
+  private static VBox words(PrinterCard card) {
+    VBox box = new VBox(4, Pieces.label(card.title(), "section"));
+    box.setMinWidth(200);
+    if (card.profile().isEmpty()) {
+      box.getChildren().add(Pieces.paragraph(card.problem(), "error-text", "small"));
+      return box;
+    }
+    PrinterProfile profile = card.profile().get();
+    String kind = profile.kinematics() == null ? "" : profile.kinematics().word();
+    String mcu = profile.board().mcu() == null ? "" : profile.board().mcu();
+    box.getChildren()
+        .add(Pieces.label(join(card.board(), mcu, kind), "quiet"));
+    String notes = profile.notes() == null ? card.file().toString() : profile.notes();
+    box.getChildren().add(Pieces.label(notes, "quiet", "small"));
+    return box;
+  }
+
+  private static String join(String... words) {
+    StringBuilder all = new StringBuilder();
+    for (String word : words) {
+      if (!word.isEmpty()) {
+        all.append(all.isEmpty() ? "" : " · ").append(word);
+      }
+    }
+    return all.toString();
+  }
+
+  private static HBox state(PrinterCard card) {
+    if (card.profile().isEmpty()) {
+      return Pieces.row(8, Mark.ERROR.sign(12), Pieces.label(Texts.of("start.unreadable")));
+    }
+    HBox row =
+        card.remarks().isEmpty()
+            ? Pieces.row(8, Mark.SETTLED.sign(12), Pieces.label(Texts.of("route.fits")))
+            : Pieces.row(
+                8,
+                Mark.of(card.remarks().get(0).gravity()).sign(12),
+                Pieces.label(Remarks.counted(card.remarks())));
+    row.setMinWidth(Region.USE_PREF_SIZE);
+    return row;
+  }
+}
