@@ -72,15 +72,15 @@ public final class BuildView extends HBox implements Subscription {
     command.setVisible(given);
     command.setManaged(given);
     state.setText(Texts.of(given ? "build.ready" : "build.noCommand"));
-    Optional<Mcu> mcu =
-        Optional.ofNullable(desk.profile().board().mcu()).flatMap(catalog::mcu);
+    Optional<Mcu> mcu = Optional.ofNullable(desk.profile().board().mcu()).flatMap(catalog::mcu);
     Long offset = desk.sheet().map(sheet -> sheet.loader().offset()).orElse(null);
     map.show(mcu, offset == null ? 0 : offset, build.image());
   }
 
   private String words(BuildSettings build) {
     String target = desk.profile().board().target();
-    return WordList.typed(build.command()).replace("{target}", target == null ? "{target}" : target);
+    return WordList.typed(build.command())
+        .replace("{target}", target == null ? "{target}" : target);
   }
 
   private void fact(int row, String key, String value) {

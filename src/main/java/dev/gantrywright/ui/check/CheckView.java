@@ -134,8 +134,7 @@ public final class CheckView extends HBox implements Subscription {
     long safe =
         desk.remarks().stream()
             .filter(
-                remark ->
-                    remark.fixes().stream().anyMatch(f -> f.safety() == Remark.Safety.SAFE))
+                remark -> remark.fixes().stream().anyMatch(f -> f.safety() == Remark.Safety.SAFE))
             .count();
     applySafe.setText(Texts.of("check.applied", safe));
     applySafe.setVisible(safe > 0);

@@ -42,8 +42,7 @@ final class RemarkCell extends ListCell<Remark> {
       place.setText(remark.place());
       family.setText(remark.family());
       text.setText(remark.text());
-      setAccessibleText(
-          remark.gravity().word() + ", " + remark.place() + ": " + remark.text());
+      setAccessibleText(remark.gravity().word() + ", " + remark.place() + ": " + remark.text());
     }
   }
 }

@@ -85,8 +85,7 @@ final class RemarkDetail extends VBox {
                 10,
                 apply,
                 Pieces.label(
-                    Texts.of(
-                        fix.safety() == Remark.Safety.SAFE ? "check.safe" : "check.review"),
+                    Texts.of(fix.safety() == Remark.Safety.SAFE ? "check.safe" : "check.review"),
                     "quiet",
                     "small")));
     for (String line : changes(fix)) {

@@ -34,6 +34,7 @@ final class FieldRow extends HBox {
     this.desk = desk;
     setAlignment(Pos.CENTER_LEFT);
     setSpacing(12);
+    setUserData(path);
     Label label = new Label(field.label());
     label.getStyleClass().add("field-label");
     label.setMinWidth(LABEL);

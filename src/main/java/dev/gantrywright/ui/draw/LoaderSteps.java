@@ -30,8 +30,7 @@ public final class LoaderSteps extends Region {
     board(2 * STEP);
     arrow(2 * STEP);
     sign(3 * STEP, loader);
-    setAccessibleText(
-        Texts.of("load.picture", Texts.of("load.medium." + loader.medium().word())));
+    setAccessibleText(Texts.of("load.picture", Texts.of("load.medium." + loader.medium().word())));
   }
 
   private void arrow(double x) {
@@ -73,8 +72,7 @@ public final class LoaderSteps extends Region {
         sketch.box(x + 78, 52, 5, 4, "solid");
       }
     }
-    caption(
-        x, Texts.of("load.step.medium"), Texts.of("load.short." + loader.medium().word()));
+    caption(x, Texts.of("load.step.medium"), Texts.of("load.short." + loader.medium().word()));
   }
 
   private void board(double x) {

@@ -1,9 +1,9 @@
 package dev.gantrywright.ui.draw;
 
 import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.ui.state.ContactState;
 import dev.gantrywright.ui.state.Gravity;
 import java.util.Map;
-import dev.gantrywright.ui.state.ContactState;
 
 /**
  * What the machine plan shows.

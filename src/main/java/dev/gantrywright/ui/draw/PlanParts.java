@@ -5,12 +5,12 @@ import dev.gantrywright.machine.Contact;
 import dev.gantrywright.machine.Endstop;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.quantity.Shown;
+import dev.gantrywright.ui.state.ContactState;
 import dev.gantrywright.ui.state.Gravity;
 import dev.gantrywright.ui.state.PlaceNames;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.shape.Rectangle;
-import dev.gantrywright.ui.state.ContactState;
 
 /** The symbols that both views of the machine plan are put together from. */
 final class PlanParts {

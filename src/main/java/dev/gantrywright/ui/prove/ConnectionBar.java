@@ -34,7 +34,8 @@ final class ConnectionBar extends VBox {
     HBox box = new HBox(address);
     box.getStyleClass().add("field-box");
     practice =
-        Pieces.button("connect-practice", Texts.of("prove.practice"), "act", () -> open("practice:"));
+        Pieces.button(
+            "connect-practice", Texts.of("prove.practice"), "act", () -> open("practice:"));
     connect =
         Pieces.button(
             "connect", Texts.of("prove.connect"), "act-second", () -> open(address.getText()));

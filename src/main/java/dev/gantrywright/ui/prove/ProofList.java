@@ -29,8 +29,7 @@ final class ProofList extends VBox {
             Pieces.row(
                 8,
                 (report.passed() ? Mark.SETTLED : Mark.ERROR).sign(14),
-                Pieces.label(
-                    Texts.of(key, report.count(Check.Verdict.PASS), wrong), "strong")));
+                Pieces.label(Texts.of(key, report.count(Check.Verdict.PASS), wrong), "strong")));
     GridPane grid = new GridPane();
     grid.setHgap(16);
     grid.setVgap(4);
@@ -43,13 +42,15 @@ final class ProofList extends VBox {
             case UNSURE -> Mark.WARNING;
             case NOT_REPORTED -> Mark.OPEN;
           };
-      String place = check.path().isEmpty() ? check.family().phrase() : PlaceNames.field(check.path());
+      String place =
+          check.path().isEmpty() ? check.family().phrase() : PlaceNames.field(check.path());
       grid.addRow(
           row++,
           mark.sign(11),
           Pieces.label(place),
           Pieces.label(check.expected(), "quiet"),
-          Pieces.label(check.seen(), check.verdict() == Check.Verdict.FAIL ? "error-text" : "label"));
+          Pieces.label(
+              check.seen(), check.verdict() == Check.Verdict.FAIL ? "error-text" : "label"));
     }
     getChildren().add(grid);
   }

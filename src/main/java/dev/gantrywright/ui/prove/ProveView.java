@@ -69,7 +69,10 @@ public final class ProveView extends ScrollPane implements Subscription {
     VBox form =
         new VBox(
             10,
-            Pieces.row(20, Pieces.label(Texts.of("stage.prove"), "title"), Pieces.label(Texts.of("prove.about"), "quiet")),
+            Pieces.row(
+                20,
+                Pieces.label(Texts.of("stage.prove"), "title"),
+                Pieces.label(Texts.of("prove.about"), "quiet")),
             bar,
             Pieces.row(10, caution, Pieces.paragraph(Texts.of("prove.caution"), "small")),
             rowsBox,

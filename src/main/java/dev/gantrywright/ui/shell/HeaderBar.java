@@ -14,6 +14,7 @@ public final class HeaderBar extends HBox {
   private final Label name = new Label();
   private final Label about = new Label();
   private final Label link = new Label();
+  private final Label said = new Label();
   private final Button undo = button("undo");
   private final Button redo = button("redo");
   private final Button stop = new Button(Texts.of("stop.button"));
@@ -39,6 +40,8 @@ public final class HeaderBar extends HBox {
     name.setMinWidth(Region.USE_PREF_SIZE);
     about.getStyleClass().add("quiet");
     link.getStyleClass().add("quiet");
+    link.setMinWidth(Region.USE_PREF_SIZE);
+    said.getStyleClass().addAll("quiet", "small");
     stop.getStyleClass().add("stop");
     stop.setId("stop");
     stop.setAccessibleText(Texts.of("stop.words"));
@@ -55,7 +58,7 @@ public final class HeaderBar extends HBox {
     HBox.setHgrow(gap, Priority.ALWAYS);
     HBox tools = new HBox(2, printers, undo, redo, find, keys);
     tools.setAlignment(javafx.geometry.Pos.CENTER);
-    getChildren().addAll(name, about, gap, tools, link, stop);
+    getChildren().addAll(name, about, said, gap, tools, link, stop);
     undo(Optional.empty());
     redo(Optional.empty());
     connected(false, Texts.of("link.none"));
@@ -73,6 +76,11 @@ public final class HeaderBar extends HBox {
   public void printer(String printer, String what) {
     name.setText(printer);
     about.setText(what);
+  }
+
+  /** Says something in passing, such as that the profile is saved. */
+  public void say(String words) {
+    said.setText(words);
   }
 
   public void undo(Optional<String> label) {

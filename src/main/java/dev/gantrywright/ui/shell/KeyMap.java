@@ -12,8 +12,24 @@ public final class KeyMap extends VBox {
   /** In the order in which they are shown; the bundle has the keys and what they do. */
   private static final List<String> ROWS =
       List.of(
-          "stages", "find", "undo", "redo", "save", "open", "printers", "line", "apply", "prove",
-          "stop", "tab", "outline", "choice", "zoom", "theme", "log", "keys");
+          "stages",
+          "find",
+          "undo",
+          "redo",
+          "save",
+          "open",
+          "printers",
+          "line",
+          "apply",
+          "prove",
+          "stop",
+          "tab",
+          "outline",
+          "choice",
+          "zoom",
+          "theme",
+          "log",
+          "keys");
 
   private final Button close =
       Pieces.button("keys-close", Texts.of("keys.close"), "act-second", this::close);

@@ -93,8 +93,7 @@ final class PrinterRow extends HBox {
     PrinterProfile profile = card.profile().get();
     String kind = profile.kinematics() == null ? "" : profile.kinematics().word();
     String mcu = profile.board().mcu() == null ? "" : profile.board().mcu();
-    box.getChildren()
-        .add(Pieces.label(join(card.board(), mcu, kind), "quiet"));
+    box.getChildren().add(Pieces.label(join(card.board(), mcu, kind), "quiet"));
     String notes = profile.notes() == null ? card.file().toString() : profile.notes();
     box.getChildren().add(Pieces.label(notes, "quiet", "small"));
     return box;

@@ -58,8 +58,7 @@ public final class StartView extends VBox implements Subscription {
     compare =
         Pieces.button("start-compare", Texts.of("start.compare"), "act-second", this::compare);
     Button profile =
-        Pieces.button(
-            "start-profile", Texts.of("start.profile"), "act-second", acts::openProfile);
+        Pieces.button("start-profile", Texts.of("start.profile"), "act-second", acts::openProfile);
     Button folder =
         Pieces.button("start-folder", Texts.of("start.folder"), "act", acts::openFolder);
     ScrollPane scroll = new ScrollPane(new VBox(list, comparison));
@@ -83,7 +82,9 @@ public final class StartView extends VBox implements Subscription {
     subscriptions.add(workshop.printers().observe(printers -> refresh()));
     subscriptions.add(workshop.trouble().observe(trouble::setText));
     subscriptions.add(
-        workshop.busy().observe(busy -> empty.setText(Texts.of(busy ? "start.busy" : "start.empty"))));
+        workshop
+            .busy()
+            .observe(busy -> empty.setText(Texts.of(busy ? "start.busy" : "start.empty"))));
     chosen();
   }
 
@@ -93,13 +94,11 @@ public final class StartView extends VBox implements Subscription {
     list.getChildren().clear();
     String wanted = search.getText().toLowerCase(Locale.ROOT).strip();
     for (PrinterCard card : workshop.printers().get()) {
-      String all =
-          (card.title() + " " + card.board() + " " + card.file()).toLowerCase(Locale.ROOT);
+      String all = (card.title() + " " + card.board() + " " + card.file()).toLowerCase(Locale.ROOT);
       if (all.contains(wanted)) {
         cards.add(card);
         rows.add(
-            new PrinterRow(
-                card, new PrinterRow.Acts(acts::open, acts::duplicate, this::chosen)));
+            new PrinterRow(card, new PrinterRow.Acts(acts::open, acts::duplicate, this::chosen)));
       }
     }
     list.getChildren().addAll(rows);

@@ -121,8 +121,7 @@ public final class DiffRows {
   private static void fold(List<DiffRow> rows, String file, int hidden) {
     if (hidden > 0) {
       rows.add(
-          new DiffRow(
-              DiffRow.Kind.FOLD, file, 0, Texts.of("write.fold", hidden), "", "", "", ""));
+          new DiffRow(DiffRow.Kind.FOLD, file, 0, Texts.of("write.fold", hidden), "", "", "", ""));
     }
   }
 

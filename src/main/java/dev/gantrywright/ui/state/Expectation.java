@@ -40,8 +40,7 @@ public final class Expectation {
     String name = PlaceNames.endstop(end);
     boolean touched = link.touched().get().contains(end);
     String text =
-        Texts.of(
-            touched ? "prove.silent" : "prove.early", name, link.live().get().of(end).word());
+        Texts.of(touched ? "prove.silent" : "prove.early", name, link.live().get().of(end).word());
     Remark.Fix fix =
         new Remark.Fix(
             Texts.of("prove.invert", word),
@@ -54,7 +53,14 @@ public final class Expectation {
               }
             });
     return new Remark(
-        "prove", "endstop-" + end, "prove", Gravity.ERROR, "endstops." + end, name, text,
-        Texts.of("prove.why"), List.of(fix));
+        "prove",
+        "endstop-" + end,
+        "prove",
+        Gravity.ERROR,
+        "endstops." + end,
+        name,
+        text,
+        Texts.of("prove.why"),
+        List.of(fix));
   }
 }

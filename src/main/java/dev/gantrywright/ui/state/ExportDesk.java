@@ -47,7 +47,8 @@ public final class ExportDesk {
       return new ExportState(ExportState.Kind.DONE, 1, target, Texts.of("write.done", target));
     } catch (ExportException failed) {
       boolean occupied =
-          failed.kind() == ExportException.Kind.REFUSED && failed.getMessage().contains("not empty");
+          failed.kind() == ExportException.Kind.REFUSED
+              && failed.getMessage().contains("not empty");
       return new ExportState(
           failed.kind() == ExportException.Kind.CANCELLED
               ? ExportState.Kind.CANCELLED

@@ -92,7 +92,8 @@ public final class LinkDesk implements AutoCloseable {
     long mine = ++attempt;
     boolean practice = address instanceof PortAddress.Practice;
     String port = practice ? Texts.of("link.practice") : address.toString();
-    status.set(new LinkStatus(LinkStatus.Kind.CONNECTING, port, Texts.of("link.opening"), practice));
+    status.set(
+        new LinkStatus(LinkStatus.Kind.CONNECTING, port, Texts.of("link.opening"), practice));
     List<String> ends = List.copyOf(profile.endstops().keySet());
     background.execute(
         () -> {
@@ -112,7 +113,11 @@ public final class LinkDesk implements AutoCloseable {
   }
 
   private void opened(
-      long mine, MachineConnection opened, PrinterProfile profile, List<String> ends, double hertz) {
+      long mine,
+      MachineConnection opened,
+      PrinterProfile profile,
+      List<String> ends,
+      double hertz) {
     if (mine != attempt) {
       background.execute(opened::close);
       return;
@@ -178,8 +183,7 @@ public final class LinkDesk implements AutoCloseable {
     boolean fresh = sample.validity() == Sample.Validity.VALID;
     sample
         .states()
-        .forEach(
-            (end, on) -> states.put(end, on ? ContactState.TRIGGERED : ContactState.OPEN));
+        .forEach((end, on) -> states.put(end, on ? ContactState.TRIGGERED : ContactState.OPEN));
     rate.count(sample.nanos(), trace.count());
     live.set(new Live(states, fresh, sample.latencyNanos() / 1e6, rate.hertz()));
   }
@@ -241,7 +245,9 @@ public final class LinkDesk implements AutoCloseable {
     return Optional.ofNullable(connection).map(open -> open.session().kindOf(command));
   }
 
-  /** Sends a command; the answer, or why it was refused, appears in the log and in {@link #said}. */
+  /**
+   * Sends a command; the answer, or why it was refused, appears in the log and in {@link #said}.
+   */
   public void ask(String command) {
     if (connection == null) {
       said.set(Texts.of("line.none"));
@@ -252,8 +258,7 @@ public final class LinkDesk implements AutoCloseable {
 
   private void answered(Reply reply) {
     boolean fine = reply.answered();
-    said.set(
-        reply.command() + ": " + (fine ? String.join(" · ", reply.lines()) : reply.note()));
+    said.set(reply.command() + ": " + (fine ? String.join(" · ", reply.lines()) : reply.note()));
   }
 
   /** Compares endstops, stored settings and identity with the profile. */

@@ -45,8 +45,7 @@ final class MachineConnection implements AutoCloseable {
    * @throws IllegalArgumentException when the profile's link section is unusable
    */
   static MachineConnection open(
-      PrinterProfile profile, PortAddress address, Map<String, String> built)
-      throws LinkException {
+      PrinterProfile profile, PortAddress address, Map<String, String> built) throws LinkException {
     Dialect dialect = ProfileDialect.of(profile.link());
     PracticeBoard board =
         new PracticeBoard(PracticeMachine.of(profile, built), 1, System.nanoTime());

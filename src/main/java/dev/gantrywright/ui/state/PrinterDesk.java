@@ -45,8 +45,10 @@ public final class PrinterDesk implements AutoCloseable {
               trouble.set("");
               judged.set(result);
             },
-            (work, failed) -> trouble.set(Texts.of("check.failed", String.valueOf(failed.getMessage()))));
-    follow = values.history().observe(history -> judge.put(new Work(history.revision(), printer())));
+            (work, failed) ->
+                trouble.set(Texts.of("check.failed", String.valueOf(failed.getMessage()))));
+    follow =
+        values.history().observe(history -> judge.put(new Work(history.revision(), printer())));
   }
 
   private static Judged judge(Work work, Inspector inspector) {

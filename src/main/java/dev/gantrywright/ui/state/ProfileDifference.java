@@ -38,8 +38,6 @@ public final class ProfileDifference {
   }
 
   private static String text(ObjectNode tree, String path) {
-    return ProfileValues.get(tree, path)
-        .map(ProfileDesk::quoted)
-        .orElse(Texts.of("value.none"));
+    return ProfileValues.get(tree, path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
   }
 }

@@ -48,8 +48,20 @@ public final class RuleInspector implements Inspector {
       }
     }
     return new PrinterProfile(
-        p.format(), p.name(), p.notes(), p.board(), p.serial(), p.kinematics(), p.axes(),
-        p.endstops(), p.heaters(), p.supply(), p.build(), p.link(), waivers, p.printing(),
+        p.format(),
+        p.name(),
+        p.notes(),
+        p.board(),
+        p.serial(),
+        p.kinematics(),
+        p.axes(),
+        p.endstops(),
+        p.heaters(),
+        p.supply(),
+        p.build(),
+        p.link(),
+        waivers,
+        p.printing(),
         p.more());
   }
 

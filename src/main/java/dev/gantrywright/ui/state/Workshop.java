@@ -2,11 +2,14 @@ package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.app.Opening;
+import dev.gantrywright.header.FirmwareFolder;
+import dev.gantrywright.header.FolderException;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.machine.ProfileValues;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -138,6 +141,31 @@ public final class Workshop {
             ProfileStore.save(ProfileValues.with(profile, "name", name), copy);
             view.execute(() -> made.accept(copy));
           } catch (IOException | ProfileProblem failed) {
+            fail(failed.getMessage());
+          }
+        });
+  }
+
+  /** Writes a first profile for a firmware folder beside it, and hands its file over. */
+  public void describe(Path folder, Consumer<Path> made) {
+    background.execute(
+        () -> {
+          try {
+            Path place = plain(folder);
+            FirmwareFolder.read(place);
+            String name = place.getFileName().toString();
+            Path file = free(place, name);
+            PrinterProfile profile =
+                ProfileStore.parse(
+                    file.toString(), "{\"format\": 1}".getBytes(StandardCharsets.UTF_8));
+            profile = ProfileValues.with(profile, "name", name);
+            profile = ProfileValues.with(profile, "build.folder", name);
+            for (String axis : List.of("x", "y", "z")) {
+              profile = ProfileValues.with(profile, "axes." + axis + ".travelMin", 0);
+            }
+            ProfileStore.save(profile, file);
+            view.execute(() -> made.accept(file));
+          } catch (FolderException | IOException | ProfileProblem failed) {
             fail(failed.getMessage());
           }
         });

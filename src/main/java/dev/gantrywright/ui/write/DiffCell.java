@@ -37,7 +37,9 @@ final class DiffCell extends ListCell<DiffRow> {
     setOnMouseClicked(
         click -> {
           DiffRow row = getItem();
-          if (row != null && !row.path().isEmpty() && click.getButton() == MouseButton.PRIMARY
+          if (row != null
+              && !row.path().isEmpty()
+              && click.getButton() == MouseButton.PRIMARY
               && click.getClickCount() == 2) {
             open.accept(row.path().split(", ")[0]);
           }

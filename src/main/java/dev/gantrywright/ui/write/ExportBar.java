@@ -55,7 +55,8 @@ final class ExportBar extends VBox implements Subscription {
     Button browse = Pieces.button("export-browse", Texts.of("write.browse"), "plain", this::browse);
     write = Pieces.button("export", Texts.of("write.export"), "act", () -> write(false));
     cancel = Pieces.button("export-cancel", Texts.of("write.cancel"), "act-second", export::cancel);
-    replace = Pieces.button("export-replace", Texts.of("write.replace"), "act-second", () -> write(true));
+    replace =
+        Pieces.button("export-replace", Texts.of("write.replace"), "act-second", () -> write(true));
     open =
         Pieces.button(
             "export-open",

@@ -48,7 +48,8 @@ final class SettingsList extends VBox {
   }
 
   void refresh() {
-    all = desk.opened().get().folder() == null ? List.of() : desk.opened().get().folder().settings();
+    all =
+        desk.opened().get().folder() == null ? List.of() : desk.opened().get().folder().settings();
     filter();
   }
 
@@ -65,16 +66,22 @@ final class SettingsList extends VBox {
 
   private void filter() {
     String[] words = search.getText().toLowerCase(Locale.ROOT).strip().split("\\s+");
-    List<Setting> matching =
-        all.stream().filter(setting -> matches(setting, words)).toList();
+    List<Setting> matching = all.stream().filter(setting -> matches(setting, words)).toList();
     rows.setAll(matching);
     count.setText(Texts.of("write.count", matching.size(), all.size()));
   }
 
   private static boolean matches(Setting setting, String[] words) {
     String text =
-        (setting.name() + " " + setting.value() + " " + setting.comment() + " " + setting.file()
-                + " " + word(setting))
+        (setting.name()
+                + " "
+                + setting.value()
+                + " "
+                + setting.comment()
+                + " "
+                + setting.file()
+                + " "
+                + word(setting))
             .toLowerCase(Locale.ROOT);
     for (String word : words) {
       if (!text.contains(word)) {

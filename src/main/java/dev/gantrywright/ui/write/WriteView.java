@@ -80,7 +80,8 @@ public final class WriteView extends VBox implements Subscription {
     place.getChildren().setAll(list);
     getChildren()
         .addAll(
-            Pieces.row(20, Pieces.label(Texts.of("stage.write"), "title"), summary, Pieces.gap(), choice),
+            Pieces.row(
+                20, Pieces.label(Texts.of("stage.write"), "title"), summary, Pieces.gap(), choice),
             this.export,
             refused,
             place);
@@ -150,7 +151,9 @@ public final class WriteView extends VBox implements Subscription {
                   Pieces.label(Texts.of("write.refused", what, refusal.reason()), "small")));
     }
     if (all.size() > 4) {
-      refused.getChildren().add(Pieces.label(Texts.of("write.more", all.size() - 4), "quiet", "small"));
+      refused
+          .getChildren()
+          .add(Pieces.label(Texts.of("write.more", all.size() - 4), "quiet", "small"));
     }
   }
 

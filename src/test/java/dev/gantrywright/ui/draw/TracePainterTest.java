@@ -18,8 +18,7 @@ class TracePainterTest {
   private final Trace trace = new Trace(List.of("xMin", "yMin"));
 
   private void paint(int wrong) {
-    new TracePainter(pixels, WIDTH, HEIGHT)
-        .paint(trace.since(0), 2, 0, 1000, wrong, INK);
+    new TracePainter(pixels, WIDTH, HEIGHT).paint(trace.since(0), 2, 0, 1000, wrong, INK);
   }
 
   private int at(int x, int y) {

@@ -18,8 +18,7 @@ class RecoveryStoreTest {
   @Test
   void keepsFindsAndDrops() throws Exception {
     RecoveryStore store = new RecoveryStore(folder.resolve("recovery"));
-    PrinterProfile edited =
-        ProfileValues.with(ProfileStore.read(HERON), "axes.x.stepsPerMm", 80);
+    PrinterProfile edited = ProfileValues.with(ProfileStore.read(HERON), "axes.x.stepsPerMm", 80);
     assertThat(store.find(HERON)).isEmpty();
     store.keep(HERON, edited);
     store.keep(HERON, edited);

@@ -1,0 +1,215 @@
+package dev.gantrywright.ui;
+
+import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.ui.build.BuildView;
+import dev.gantrywright.ui.check.CheckView;
+import dev.gantrywright.ui.describe.CatalogPickers;
+import dev.gantrywright.ui.describe.DescribeView;
+import dev.gantrywright.ui.describe.PlanColumn;
+import dev.gantrywright.ui.draw.PlanContent;
+import dev.gantrywright.ui.load.LoadView;
+import dev.gantrywright.ui.prove.ProveView;
+import dev.gantrywright.ui.shell.Bench;
+import dev.gantrywright.ui.shell.HeaderBar;
+import dev.gantrywright.ui.shell.LinePanel;
+import dev.gantrywright.ui.shell.RouteBar;
+import dev.gantrywright.ui.state.ContactState;
+import dev.gantrywright.ui.state.Expectation;
+import dev.gantrywright.ui.state.ExportDesk;
+import dev.gantrywright.ui.state.Keeper;
+import dev.gantrywright.ui.state.LinkStatus;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Remark;
+import dev.gantrywright.ui.state.RouteState;
+import dev.gantrywright.ui.state.Stage;
+import dev.gantrywright.ui.state.Subscription;
+import dev.gantrywright.ui.state.Subscriptions;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Tones;
+import dev.gantrywright.ui.write.WriteView;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** One open printer on the bench: puts the views together and keeps them told. */
+final class DeskView implements Subscription {
+  private final PrinterDesk desk;
+  private final Surroundings around;
+  private final Keeper keeper;
+  private final HeaderBar header;
+  private final RouteBar route;
+  private final PlanColumn plan;
+  private final LinePanel line;
+  private final Bench bench;
+  private final Subscriptions subscriptions = new Subscriptions();
+
+  /**
+   * @param tones of the theme in use
+   * @param show opens a folder in the system's own window
+   */
+  DeskView(
+      PrinterDesk desk,
+      Surroundings around,
+      HeaderBar.Acts acts,
+      Supplier<Tones> tones,
+      Consumer<Path> show) {
+    this.desk = desk;
+    this.around = around;
+    keeper = new Keeper(desk, around.recovery(), around.background(), around.view());
+    header = new HeaderBar(acts);
+    route = new RouteBar(desk.stage()::set);
+    plan = new PlanColumn(desk, this::planContent);
+    line = new LinePanel(desk.link(), around.clock());
+    ExportDesk export = new ExportDesk(around.background(), around.view());
+    Map<Stage, Supplier<? extends Node>> stages = new EnumMap<>(Stage.class);
+    stages.put(
+        Stage.DESCRIBE,
+        () -> new DescribeView(desk, new CatalogPickers(around.catalog(), desk::sheet)));
+    stages.put(Stage.CHECK, () -> new CheckView(desk, this::waive));
+    stages.put(Stage.WRITE, () -> new WriteView(desk, export, show));
+    stages.put(Stage.BUILD, () -> new BuildView(desk, around.catalog(), new VBox()));
+    stages.put(Stage.LOAD, () -> new LoadView(desk));
+    stages.put(Stage.PROVE, () -> new ProveView(desk, tones));
+    bench = new Bench(header, route, plan, stages, line);
+    observe();
+    keeper.restore();
+  }
+
+  private void observe() {
+    subscriptions.add(
+        desk.stage()
+            .observe(
+                stage -> {
+                  route.show(stage);
+                  bench.show(stage);
+                }));
+    subscriptions.add(
+        desk.values()
+            .history()
+            .observe(
+                history -> {
+                  header.undo(history.undoLabel());
+                  header.redo(history.redoLabel());
+                  title();
+                  stations();
+                }));
+    subscriptions.add(desk.judged().listen(judged -> stations()));
+    subscriptions.add(desk.opened().listen(opened -> title()));
+    subscriptions.add(
+        desk.link()
+            .status()
+            .observe(
+                status -> {
+                  linked(status);
+                  live();
+                }));
+    subscriptions.add(desk.link().live().listen(live -> live()));
+    subscriptions.add(desk.link().touched().listen(touched -> live()));
+    subscriptions.add(keeper.said().listen(header::say));
+  }
+
+  private void title() {
+    OpenPrinter printer = desk.printer();
+    StringBuilder about = new StringBuilder();
+    desk.sheet().ifPresent(sheet -> about.append(sheet.name()));
+    String mcu = printer.profile().board().mcu();
+    if (mcu != null) {
+      about.append(about.isEmpty() ? "" : " · ").append(mcu);
+    }
+    if (printer.folder() != null) {
+      about
+          .append(about.isEmpty() ? "" : " · ")
+          .append(printer.folder().root().toAbsolutePath().normalize().getFileName());
+    }
+    header.printer(printer.title(), about.toString());
+  }
+
+  private void stations() {
+    for (Stage stage : Stage.values()) {
+      route.show(stage, RouteState.of(desk, stage));
+    }
+  }
+
+  private void linked(LinkStatus status) {
+    String words =
+        switch (status.kind()) {
+          case NONE -> Texts.of("link.none");
+          case UP -> status.port() + " · " + baud();
+          default ->
+              status.port()
+                  + " · "
+                  + Texts.of("link." + status.kind().name().toLowerCase(java.util.Locale.ROOT));
+        };
+    header.connected(status.held(), words);
+  }
+
+  private String baud() {
+    Integer baud = desk.profile().serial().baud();
+    return baud == null ? "" : dev.gantrywright.ui.quantity.Shown.grouped(baud);
+  }
+
+  private void live() {
+    route.show(Stage.PROVE, RouteState.of(desk, Stage.PROVE));
+    plan.refresh();
+  }
+
+  private PlanContent planContent() {
+    Map<String, ContactState> seen = desk.link().live().get().states();
+    return new PlanContent(
+        desk.profile(),
+        desk.sheet().map(sheet -> sheet.name()).orElse(""),
+        desk.part().get(),
+        desk.marks(),
+        seen,
+        new HashSet<>(Expectation.disagreeing(desk.profile(), desk.link())));
+  }
+
+  private void waive(Remark remark, String reason) {
+    String date = LocalDate.now(around.clock()).toString();
+    desk.values()
+        .change(
+            Texts.of("check.waived", remark.place()),
+            "",
+            now -> around.inspector().waived(desk.printer(), remark, reason, date));
+  }
+
+  /** Takes the tones of the theme again. */
+  void retone() {
+    if (bench.inHand() instanceof ProveView prove) {
+      prove.retone();
+    }
+  }
+
+  Region view() {
+    return bench;
+  }
+
+  PrinterDesk desk() {
+    return desk;
+  }
+
+  Keeper keeper() {
+    return keeper;
+  }
+
+  LinePanel line() {
+    return line;
+  }
+
+  @Override
+  public void close() {
+    keeper.close();
+    subscriptions.close();
+    plan.close();
+    line.close();
+    bench.close();
+    desk.close();
+  }
+}

@@ -1,0 +1,56 @@
+package dev.gantrywright.ui;
+
+import dev.gantrywright.app.Places;
+import dev.gantrywright.catalog.Catalog;
+import dev.gantrywright.rules.book.StandardBook;
+import dev.gantrywright.ui.state.HabitStore;
+import dev.gantrywright.ui.state.RecoveryStore;
+import dev.gantrywright.ui.state.RuleInspector;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javafx.application.Platform;
+
+/**
+ * What the window needs from outside, so that tests can give it something else.
+ *
+ * @param background runs what may take time
+ * @param view hands over to the toolkit's thread
+ * @param workshop the folder of the demo printers
+ */
+public record Surroundings(
+    Clock clock,
+    ExecutorService background,
+    Executor view,
+    Catalog catalog,
+    RuleInspector inspector,
+    HabitStore habits,
+    RecoveryStore recovery,
+    Path workshop) {
+  /** Those of the user who runs the program. */
+  public static Surroundings ofThisUser() {
+    Places places = Places.ofThisUser();
+    return in(places.data(), places.workshop());
+  }
+
+  /** With everything kept in one folder. */
+  public static Surroundings in(Path data, Path workshop) {
+    Catalog catalog = Catalog.shipped();
+    return new Surroundings(
+        Clock.systemDefaultZone(),
+        Executors.newCachedThreadPool(
+            task -> {
+              Thread thread = new Thread(task, "background");
+              thread.setDaemon(true);
+              return thread;
+            }),
+        Platform::runLater,
+        catalog,
+        new RuleInspector(StandardBook.open(), catalog),
+        new HabitStore(data.resolve("window.json")),
+        new RecoveryStore(data.resolve("recovery")),
+        workshop);
+  }
+}

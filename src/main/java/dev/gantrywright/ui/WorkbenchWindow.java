@@ -1,0 +1,242 @@
+package dev.gantrywright.ui;
+
+import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.ui.shell.KeyMap;
+import dev.gantrywright.ui.shell.Palette;
+import dev.gantrywright.ui.shell.ZoomPane;
+import dev.gantrywright.ui.start.StartView;
+import dev.gantrywright.ui.state.Habits;
+import dev.gantrywright.ui.state.PrinterCard;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.state.Workshop;
+import dev.gantrywright.ui.theme.Mode;
+import dev.gantrywright.ui.theme.Theme;
+import dev.gantrywright.ui.theme.Tones;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Scene;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.StackPane;
+import javafx.stage.Stage;
+
+/** The window: start page or one open printer, with palette and key map floating above. */
+public final class WorkbenchWindow {
+  private static final double HERTZ = 20;
+  private static final double LEAST_WIDTH = 640;
+  private static final double LEAST_HEIGHT = 400;
+
+  private final Stage stage;
+  private final Surroundings around;
+  private final Workshop workshop;
+  private final StackPane layers = new StackPane();
+  private final StackPane content = new StackPane();
+  private final ZoomPane zoom = new ZoomPane(layers);
+  private final Palette palette = new Palette();
+  private final KeyMap keys = new KeyMap();
+  private final Scene scene;
+  private final WindowActs acts;
+  private Habits habits;
+  private Optional<DeskView> desk = Optional.empty();
+  private StartView start;
+
+  public WorkbenchWindow(Stage stage, Surroundings around) {
+    this.stage = stage;
+    this.around = around;
+    this.workshop = new Workshop(around.inspector(), around.background(), around.view());
+    this.habits = around.habits().read();
+    layers.getChildren().addAll(content, palette, keys);
+    StackPane.setAlignment(palette, Pos.TOP_CENTER);
+    StackPane.setMargin(palette, new javafx.geometry.Insets(72, 0, 0, 0));
+    layers.getStyleClass().add("bench");
+    scene = new Scene(zoom, habits.width(), habits.height());
+    acts = new WindowActs(this);
+    acts.install(scene);
+    drops();
+    Theme.apply(scene, habits.mode());
+    zoom.zoom(habits.zoom());
+    stage.setScene(scene);
+    stage.setTitle("Gantrywright");
+    stage.setMinWidth(LEAST_WIDTH);
+    stage.setMinHeight(LEAST_HEIGHT);
+    if (!Double.isNaN(habits.x()) && !Double.isNaN(habits.y())) {
+      stage.setX(habits.x());
+      stage.setY(habits.y());
+    }
+    stage.setMaximized(habits.maximised());
+    showStart();
+  }
+
+  public void show() {
+    stage.show();
+  }
+
+  /**
+   * Opens the first printer.
+   *
+   * @param connect whether the practice board is connected at once
+   * @param trouble one line to show; empty where all is well
+   */
+  public void begin(Optional<Path> file, boolean connect, String trouble) {
+    if (!trouble.isEmpty()) {
+      workshop.trouble().set(trouble);
+    }
+    file.ifPresent(
+        path ->
+            workshop.open(
+                path,
+                printer -> {
+                  opened(printer);
+                  if (connect) {
+                    PrinterDesk opened = desk.orElseThrow().desk();
+                    opened.link().connect(opened.profile(), new PortAddress.Practice(""), HERTZ);
+                  }
+                }));
+  }
+
+  /** Opens a profile's file. */
+  public void open(Path file) {
+    workshop.open(file, this::opened);
+  }
+
+  private void opened(OpenPrinter printer) {
+    closeDesk();
+    keep(habits.opened(printer.file().toString()));
+    PrinterDesk next =
+        new PrinterDesk(
+            printer, around.inspector(), around.clock(), around.background(), around.view());
+    DeskView view = new DeskView(next, around, acts, this::tones, acts::showFolder);
+    desk = Optional.of(view);
+    content.getChildren().setAll(view.view());
+    stage.setTitle(Texts.of("window.title", printer.title()));
+  }
+
+  /** Shows every printer. */
+  public void showStart() {
+    closeDesk();
+    if (start == null) {
+      start = new StartView(workshop, startActs());
+    }
+    content.getChildren().setAll(start);
+    stage.setTitle("Gantrywright");
+    workshop.look(habits.recent().stream().map(Path::of).toList(), List.of(around.workshop()));
+  }
+
+  private StartView.Acts startActs() {
+    return new StartView.Acts() {
+      @Override
+      public void open(PrinterCard card) {
+        WorkbenchWindow.this.open(card.file());
+      }
+
+      @Override
+      public void duplicate(PrinterCard card) {
+        workshop.duplicate(card, copy -> showStart());
+      }
+
+      @Override
+      public void openProfile() {
+        acts.chooseProfile();
+      }
+
+      @Override
+      public void openFolder() {
+        acts.chooseFolder();
+      }
+    };
+  }
+
+  private void drops() {
+    scene.setOnDragOver(
+        drag -> {
+          if (drag.getDragboard().hasFiles()) {
+            drag.acceptTransferModes(TransferMode.COPY);
+          }
+        });
+    scene.setOnDragDropped(
+        drop -> {
+          if (drop.getDragboard().hasFiles()) {
+            acts.dropped(drop.getDragboard().getFiles().get(0).toPath());
+            drop.setDropCompleted(true);
+          }
+        });
+  }
+
+  private Tones tones() {
+    return Tones.of(habits.mode());
+  }
+
+  void retheme(Mode mode) {
+    keep(habits.with(mode));
+    Theme.apply(scene, mode);
+    desk.ifPresent(DeskView::retone);
+  }
+
+  void rezoom(double factor) {
+    keep(habits.zoomed(factor));
+    zoom.zoom(habits.zoom());
+  }
+
+  private void keep(Habits next) {
+    habits = next;
+    Habits saved = next;
+    around.background().execute(() -> around.habits().save(saved));
+  }
+
+  Habits habits() {
+    return habits;
+  }
+
+  Optional<DeskView> desk() {
+    return desk;
+  }
+
+  Palette palette() {
+    return palette;
+  }
+
+  KeyMap keys() {
+    return keys;
+  }
+
+  Workshop workshop() {
+    return workshop;
+  }
+
+  Stage stage() {
+    return stage;
+  }
+
+  /** The scene, for tests and pictures. */
+  public Scene scene() {
+    return scene;
+  }
+
+  /** The open printer's view model, for tests and pictures. */
+  public Optional<PrinterDesk> printer() {
+    return desk.map(DeskView::desk);
+  }
+
+  private void closeDesk() {
+    desk.ifPresent(DeskView::close);
+    desk = Optional.empty();
+  }
+
+  /** Gives the line up and remembers the window. */
+  public void close() {
+    closeDesk();
+    around
+        .habits()
+        .save(
+            habits.placed(
+                stage.getX(),
+                stage.getY(),
+                scene.getWidth(),
+                scene.getHeight(),
+                stage.isMaximized()));
+    around.background().shutdown();
+  }
+}

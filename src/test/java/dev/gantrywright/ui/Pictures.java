@@ -1,0 +1,220 @@
+package dev.gantrywright.ui;
+
+import dev.gantrywright.app.DemoWorkshop;
+import dev.gantrywright.ui.theme.Mode;
+import dev.gantrywright.ui.theme.Typefaces;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.BooleanSupplier;
+import javafx.animation.PauseTransition;
+import javafx.application.Platform;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+import javax.imageio.ImageIO;
+
+/**
+ * Makes pictures of every stage in both themes and two sizes: {@code Pictures DIR [NAME…]}, where a
+ * NAME keeps the pictures whose file name holds it. See docs/window.md for the whole command.
+ */
+public final class Pictures {
+  private final Path folder;
+  private final String[] wanted;
+  private final Deque<Step> steps = new ArrayDeque<>();
+  private final CountDownLatch finished = new CountDownLatch(1);
+  private Stage stage;
+  private WorkbenchWindow window;
+
+  private record Step(BooleanSupplier ready, Runnable act) {}
+
+  private Pictures(Path folder, String[] wanted) {
+    this.folder = folder;
+    this.wanted = wanted;
+  }
+
+  public static void main(String[] args) throws Exception {
+    Pictures pictures =
+        new Pictures(Path.of(args[0]), java.util.Arrays.copyOfRange(args, 1, args.length));
+    Files.createDirectories(pictures.folder);
+    Path data = Files.createTempDirectory("pictures");
+    Platform.startup(() -> pictures.begin(data));
+    pictures.finished.await();
+    System.exit(0);
+  }
+
+  private void begin(Path data) {
+    Typefaces.load();
+    stage = new Stage();
+    Path workshop = data.resolve("harbour-street-workshop");
+    try {
+      DemoWorkshop.unpack(workshop);
+    } catch (IOException failed) {
+      throw new java.io.UncheckedIOException(failed);
+    }
+    window = new WorkbenchWindow(stage, Surroundings.in(data, workshop));
+    window.show();
+    for (int[] size : new int[][] {{1280, 720}, {1920, 1080}}) {
+      for (Mode mode : Mode.values()) {
+        plan(size, mode, workshop);
+      }
+    }
+    next();
+  }
+
+  private void plan(int[] size, Mode mode, Path workshop) {
+    String tail = "-" + mode.word() + "-" + size[0];
+    Path heron = workshop.resolve("heron.printer.json");
+    if (!any(tail)) {
+      return;
+    }
+    step(
+        () -> true,
+        () -> {
+          stage.setWidth(size[0]);
+          stage.setHeight(size[1]);
+          window.retheme(mode);
+          window.showStart();
+        });
+    step(() -> window.workshop().printers().get().size() >= 3, () -> {});
+    shot("start" + tail);
+    step(() -> true, () -> window.begin(Optional.of(heron), true, ""));
+    step(this::connected, () -> part("axes.x"));
+    shot("describe" + tail);
+    for (String part :
+        new String[] {
+          "endstops.zMin", "axes.z", "axes.e", "serial", "board", "printer", "heaters.bed", "build"
+        }) {
+      step(() -> true, () -> part(part));
+      shot("describe-" + part.replace('.', '-') + tail);
+    }
+    for (dev.gantrywright.ui.state.Stage each : dev.gantrywright.ui.state.Stage.values()) {
+      if (each != dev.gantrywright.ui.state.Stage.DESCRIBE) {
+        step(() -> true, () -> window.printer().orElseThrow().stage().set(each));
+        shot(each.name().toLowerCase(java.util.Locale.ROOT) + tail);
+      }
+    }
+    step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", true));
+    pause(1200);
+    step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", false));
+    step(
+        () -> true,
+        () ->
+            window.printer().orElseThrow().link().prove(window.printer().orElseThrow().profile()));
+    step(() -> window.printer().orElseThrow().link().proof().get().isPresent(), () -> {});
+    shot("prove-proof" + tail);
+    step(() -> true, () -> window.scene().lookup("#write-settings"));
+    step(() -> true, this::settings);
+    shot("write-settings" + tail);
+    step(() -> true, () -> new WindowActs(window).find());
+    shot("palette" + tail);
+    step(
+        () -> true,
+        () -> {
+          window.palette().close();
+          window.keys().open();
+        });
+    shot("keys" + tail);
+    step(
+        () -> true,
+        () -> {
+          window.keys().close();
+          window.desk().orElseThrow().line().pull();
+        });
+    shot("log" + tail);
+    step(
+        () -> true,
+        () -> {
+          window.desk().orElseThrow().line().pull();
+          part("axes.x");
+          window.rezoom(2);
+        });
+    shot("zoom" + tail);
+    step(() -> true, () -> window.rezoom(1));
+  }
+
+  private void settings() {
+    window.printer().orElseThrow().stage().set(dev.gantrywright.ui.state.Stage.WRITE);
+    ((javafx.scene.control.ToggleButton) window.scene().lookup("#write-settings")).fire();
+  }
+
+  private boolean connected() {
+    return window.printer().isPresent()
+        && window.printer().get().link().live().get().fresh()
+        && window.printer().get().judged().get().revision() >= 0
+        && window.printer().get().profile().name().equals("Heron");
+  }
+
+  private void part(String id) {
+    window.printer().orElseThrow().part().set(id);
+    window.printer().orElseThrow().stage().set(dev.gantrywright.ui.state.Stage.DESCRIBE);
+  }
+
+  private void step(BooleanSupplier ready, Runnable act) {
+    steps.add(new Step(ready, act));
+  }
+
+  private void pause(int millis) {
+    long[] until = new long[1];
+    step(() -> true, () -> until[0] = System.nanoTime() + millis * 1_000_000L);
+    step(() -> System.nanoTime() > until[0], () -> {});
+  }
+
+  private boolean any(String name) {
+    for (String each : wanted) {
+      if (name.contains(each)) {
+        return true;
+      }
+    }
+    return wanted.length == 0;
+  }
+
+  private void shot(String name) {
+    if (wanted.length > 1 && !any2(name)) {
+      return;
+    }
+    pause(350);
+    step(() -> true, () -> save(name));
+  }
+
+  /** All names but the first choose by stage. */
+  private boolean any2(String name) {
+    for (int i = 1; i < wanted.length; i++) {
+      if (name.startsWith(wanted[i])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void save(String name) {
+    WritableImage image = window.scene().snapshot(null);
+    try {
+      ImageIO.write(
+          SwingFXUtils.fromFXImage(image, null), "png", folder.resolve(name + ".png").toFile());
+    } catch (IOException failed) {
+      throw new java.io.UncheckedIOException(failed);
+    }
+    System.out.println(name);
+  }
+
+  private void next() {
+    Step step = steps.peek();
+    if (step == null) {
+      finished.countDown();
+      return;
+    }
+    if (step.ready().getAsBoolean()) {
+      steps.remove();
+      step.act().run();
+    }
+    PauseTransition pause = new PauseTransition(Duration.millis(30));
+    pause.setOnFinished(done -> next());
+    pause.play();
+  }
+}
