@@ -64,40 +64,44 @@ final class IntelHexReader {
           AGAIN);
     }
     int offset = (r[1] & 0xFF) << 8 | (r[2] & 0xFF);
-    int type = r[3] & 0xFF;
+    HexRecordType type =
+        HexRecordType.of(r[3] & 0xFF)
+            .orElseThrow(
+                () ->
+                    new BrokenImage(
+                        Reason.UNKNOWN_RECORD,
+                        where,
+                        "is of type " + (r[3] & 0xFF) + ", which Intel HEX lacks",
+                        AGAIN));
+    if (type.carries() >= 0 && r.length - 5 != type.carries()) {
+      throw new BrokenImage(
+          Reason.BAD_LENGTH,
+          where,
+          "of type " + type.number() + " (" + type.words() + ") carries " + (r.length - 5)
+              + " bytes where its type has " + type.carries(),
+          AGAIN);
+    }
+    take(type, offset, r, where);
+  }
+
+  private void take(HexRecordType type, int offset, byte[] r, String where) throws BrokenImage {
     switch (type) {
-      case 0 -> data(offset, r, where);
-      case 1 -> {
-        wants(r, 0, where);
-        ended = true;
-      }
-      case 2 -> {
-        wants(r, 2, where);
+      case DATA -> data(offset, r, where);
+      case END_OF_FILE -> ended = true;
+      case EXTENDED_SEGMENT_ADDRESS -> {
         base = big(r, 2) << 4;
         segmented = true;
       }
-      case 3 -> {
-        wants(r, 4, where);
-        long codeSegmentAndPointer = big(r, 4);
+      case START_SEGMENT_ADDRESS -> {
+        long segmentAndPointer = big(r, 4);
         entry =
-            OptionalLong.of(
-                ((codeSegmentAndPointer >>> 16) << 4) + (codeSegmentAndPointer & 0xFFFF));
+            OptionalLong.of(((segmentAndPointer >>> 16) << 4) + (segmentAndPointer & 0xFFFF));
       }
-      case 4 -> {
-        wants(r, 2, where);
+      case EXTENDED_LINEAR_ADDRESS -> {
         base = big(r, 2) << 16;
         segmented = false;
       }
-      case 5 -> {
-        wants(r, 4, where);
-        entry = OptionalLong.of(big(r, 4));
-      }
-      default ->
-          throw new BrokenImage(
-              Reason.UNKNOWN_RECORD,
-              where,
-              "is of type " + type + ", which Intel HEX lacks",
-              AGAIN);
+      case START_LINEAR_ADDRESS -> entry = OptionalLong.of(big(r, 4));
     }
   }
 
@@ -117,16 +121,6 @@ final class IntelHexReader {
       throw new BrokenImage(Reason.ADDRESS_RANGE, where, "runs past 32-bit addresses", AGAIN);
     }
     memory.put(base + offset, bytes, where);
-  }
-
-  private static void wants(byte[] r, int count, String where) throws BrokenImage {
-    if (r.length - 5 != count) {
-      throw new BrokenImage(
-          Reason.BAD_LENGTH,
-          where,
-          "of type " + r[3] + " carries " + (r.length - 5) + " bytes where its type has " + count,
-          AGAIN);
-    }
   }
 
   private static long big(byte[] r, int count) {

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 
 /** RP2040: the boot ROM runs the second stage only where its checksum is right. */
 final class SecondStageCheck implements ImageCheck {
-  private static final int CODE_BYTES = 252;
+  static final int CODE_BYTES = 252;
 
   @Override
   public void check(Examination e, Consumer<Remark> out) {

@@ -1,6 +1,7 @@
 package dev.gantrywright.image;
 
 import java.util.Optional;
+import java.util.OptionalLong;
 import tools.jackson.databind.JsonNode;
 
 /** The registered UF2 family numbers, from {@code uf2-families.json}. */
@@ -17,6 +18,16 @@ final class Uf2Families {
       }
     }
     return Optional.empty();
+  }
+
+  /** The number registered under a name. */
+  static OptionalLong number(String name) {
+    for (JsonNode row : ROWS) {
+      if (row.get("name").asString().equalsIgnoreCase(name)) {
+        return OptionalLong.of(number(row));
+      }
+    }
+    return OptionalLong.empty();
   }
 
   private static long number(JsonNode row) {

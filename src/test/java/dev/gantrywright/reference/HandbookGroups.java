@@ -1,5 +1,7 @@
 package dev.gantrywright.reference;
 
+import dev.gantrywright.image.ImageFormatRows;
+import dev.gantrywright.load.CardRows;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -19,7 +21,9 @@ final class HandbookGroups {
               new EndstopRows(),
               new SerialRows(),
               new ControllerRows(),
-              new StepperSpeedRows())
+              new StepperSpeedRows(),
+              new ImageFormatRows(),
+              new CardRows())
           .stream()
           .collect(Collectors.toUnmodifiableMap(GroupRows::group, Function.identity()));
 
