@@ -77,8 +77,14 @@ final class IntelHexReader {
       throw new BrokenImage(
           Reason.BAD_LENGTH,
           where,
-          "of type " + type.number() + " (" + type.words() + ") carries " + (r.length - 5)
-              + " bytes where its type has " + type.carries(),
+          "of type "
+              + type.number()
+              + " ("
+              + type.words()
+              + ") carries "
+              + (r.length - 5)
+              + " bytes where its type has "
+              + type.carries(),
           AGAIN);
     }
     take(type, offset, r, where);
@@ -94,8 +100,7 @@ final class IntelHexReader {
       }
       case START_SEGMENT_ADDRESS -> {
         long segmentAndPointer = big(r, 4);
-        entry =
-            OptionalLong.of(((segmentAndPointer >>> 16) << 4) + (segmentAndPointer & 0xFFFF));
+        entry = OptionalLong.of(((segmentAndPointer >>> 16) << 4) + (segmentAndPointer & 0xFFFF));
       }
       case EXTENDED_LINEAR_ADDRESS -> {
         base = big(r, 2) << 16;

@@ -57,8 +57,7 @@ public final class ImageFormatRows extends GroupRows {
     super("G04_image_formats");
     formula("vtor_align", VectorTable.class, r -> VectorTable.alignment(r.whole("irqs")));
     formula("vec_count_bytes", VectorTable.class, r -> VectorTable.bytes(r.whole("irqs")));
-    formula(
-        "reset_ok", VectorTable.class, r -> VectorTable.thumb((long) r.number("word")) ? 1 : 0);
+    formula("reset_ok", VectorTable.class, r -> VectorTable.thumb((long) r.number("word")) ? 1 : 0);
     formula("sp_ok", VectorTable.class, ImageFormatRows::stackFits);
     formula("ihex_sum", IntelHexReader.class, ImageFormatRows::checkByte);
     formula("ihex_valid", IntelHexReader.class, r -> valid(r.text("record")) ? 1 : 0);
@@ -70,8 +69,7 @@ public final class ImageFormatRows extends GroupRows {
     formula(
         "uf2_filesize",
         Uf2Block.class,
-        r ->
-            Uf2Block.BYTES * Uf2Block.blocksFor((long) r.number("size"), r.whole("payload")));
+        r -> Uf2Block.BYTES * Uf2Block.blocksFor((long) r.number("size"), r.whole("payload")));
     formula(
         "crc_ascii",
         Crc32Mpeg2.class,
