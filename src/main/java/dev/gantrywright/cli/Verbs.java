@@ -9,6 +9,7 @@ final class Verbs {
   static List<Object> all() {
     return List.of(
         new CheckVerb(),
+        new NamesVerb(),
         new PatchVerb(),
         new ComputeVerb(),
         new BuildVerb(),

@@ -26,6 +26,8 @@ public enum Meaning {
   NORMALLY_CLOSED("normally-closed", false),
   /** True says that the contact is open at rest. */
   NORMALLY_OPEN("normally-open", true),
+  /** The value is the level at rest: high (1) or low (0). */
+  IDLE_LEVEL("idle-level", true),
   /** The value names the contact: NO or NC. */
   CONTACT("contact", true),
   /** The value is a sign: -1 or 1. */

@@ -1,0 +1,181 @@
+package dev.gantrywright.names;
+
+import dev.gantrywright.names.Match.Rival;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Finds for all fields together the places that fit best: scores, a first assignment, then a second
+ * in which a candidate gains where its siblings (the same name but for axis, end or heater) already
+ * carry the same field.
+ */
+final class Matching {
+  /** A candidate must reach this share of a perfect score to be proposed at all. */
+  private static final double LEAST_SHARE = 0.34;
+
+  private static final int MOST_RIVALS = 14;
+  private static final double SIBLINGS = 1.3;
+  private static final double STEADY_VOTE = 0.5;
+
+  private final List<Candidate> candidates;
+  private final List<FieldRow> rows;
+  private final Scorer scorer;
+  private final Map<String, Double> extra;
+
+  /**
+   * Prepares a matching.
+   *
+   * @param extra what else speaks for a pair, keyed by field path, a blank and the candidate's name
+   */
+  Matching(
+      List<Candidate> candidates, List<FieldRow> rows, Scorer scorer, Map<String, Double> extra) {
+    this.candidates = candidates;
+    this.rows = rows;
+    this.scorer = scorer;
+    this.extra = extra;
+  }
+
+  List<Match> best() {
+    List<List<Rival>> scored = scored();
+    List<Match> first = assigned(scored);
+    for (int round = 0; round < 2; round++) {
+      first = assigned(withSiblings(scored, first));
+    }
+    return first;
+  }
+
+  private List<List<Rival>> scored() {
+    Map<LearnableField, List<double[]>> byField = new HashMap<>();
+    List<List<Rival>> all = new ArrayList<>();
+    for (FieldRow row : rows) {
+      List<double[]> fitting =
+          byField.computeIfAbsent(row.field(), field -> fitting(field, row.most()));
+      List<Rival> rivals = new ArrayList<>();
+      for (double[] pair : fitting) {
+        Candidate candidate = candidates.get((int) pair[0]);
+        double place = scorer.place(candidate, row.field(), row.axis(), row.end(), row.heater());
+        if (place <= Scorer.NEVER / 2) {
+          continue;
+        }
+        double score = pair[1] + place + extraOf(row, candidate);
+        if (score > row.most() * LEAST_SHARE - SIBLINGS) {
+          rivals.add(new Rival(candidate, score));
+        }
+      }
+      rivals.sort(Comparator.comparingDouble(Rival::score).reversed());
+      all.add(rivals.subList(0, Math.min(rivals.size(), MOST_RIVALS)));
+    }
+    return all;
+  }
+
+  private double extraOf(FieldRow row, Candidate candidate) {
+    return extra.getOrDefault(row.path() + " " + candidate.macro(), 0.0);
+  }
+
+  /** Index and score (without place) of the candidates that a field might take. */
+  private List<double[]> fitting(LearnableField field, double most) {
+    List<double[]> fitting = new ArrayList<>();
+    double least = -most * 0.35;
+    for (int i = 0; i < candidates.size(); i++) {
+      Candidate candidate = candidates.get(i);
+      double words = scorer.words(candidate, field);
+      boolean helped = extra.containsKey(field.path() + " " + candidate.macro());
+      if (words < least && !helped) {
+        continue;
+      }
+      double value = scorer.value(candidate, field);
+      if (value <= ValueShape.IMPOSSIBLE + 1.5) {
+        continue;
+      }
+      fitting.add(new double[] {i, words + value - scorer.objections(candidate, field)});
+    }
+    return fitting;
+  }
+
+  private List<Match> assigned(List<List<Rival>> scored) {
+    Map<Candidate, Integer> columns = new LinkedHashMap<>();
+    for (List<Rival> rivals : scored) {
+      for (Rival rival : rivals) {
+        columns.putIfAbsent(rival.candidate(), columns.size());
+      }
+    }
+    double[][] gain = new double[rows.size()][columns.size()];
+    for (int i = 0; i < gain.length; i++) {
+      java.util.Arrays.fill(gain[i], -1e6);
+      FieldRow row = rows.get(i);
+      for (Rival rival : scored.get(i)) {
+        double shared = row.shared() ? 0.15 : 0;
+        double over = rival.score() - row.most() * LEAST_SHARE - shared;
+        gain[i][columns.get(rival.candidate())] = over > 0 ? over : -1e6;
+      }
+    }
+    int[] best = Assignment.best(gain);
+    List<Candidate> byColumn = new ArrayList<>(columns.keySet());
+    Set<Candidate> taken = new HashSet<>();
+    for (int column : best) {
+      if (column >= 0) {
+        taken.add(byColumn.get(column));
+      }
+    }
+    List<Match> matches = new ArrayList<>();
+    for (int i = 0; i < best.length; i++) {
+      if (best[i] >= 0) {
+        matches.add(match(rows.get(i), byColumn.get(best[i]), scored.get(i), taken));
+      }
+    }
+    return matches;
+  }
+
+  private static Match match(
+      FieldRow row, Candidate chosen, List<Rival> rivals, Set<Candidate> taken) {
+    double score = 0;
+    double next = row.most() * LEAST_SHARE * 0.5;
+    List<Rival> others = new ArrayList<>();
+    for (Rival rival : rivals) {
+      if (rival.candidate() == chosen) {
+        score = rival.score();
+        continue;
+      }
+      boolean free = !taken.contains(rival.candidate());
+      next = Math.max(next, rival.score() - (free ? 0 : 2));
+      if (others.size() < 2) {
+        others.add(rival);
+      }
+    }
+    return new Match(row, chosen, score, score / row.most(), score - next, others);
+  }
+
+  private List<List<Rival>> withSiblings(List<List<Rival>> scored, List<Match> matches) {
+    Map<String, Double> votes = new HashMap<>();
+    Map<LearnableField, Double> total = new HashMap<>();
+    for (Match match : matches) {
+      if (match.share() < STEADY_VOTE || match.row().shared()) {
+        continue;
+      }
+      String key = match.row().field().path() + " " + match.candidate().template();
+      votes.merge(key, match.share(), Double::sum);
+      total.merge(match.row().field(), match.share(), Double::sum);
+    }
+    List<List<Rival>> next = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      FieldRow row = rows.get(i);
+      List<Rival> rivals = new ArrayList<>();
+      for (Rival rival : scored.get(i)) {
+        String key = row.field().path() + " " + rival.candidate().template();
+        double vote = votes.getOrDefault(key, 0.0);
+        double all = total.getOrDefault(row.field(), 0.0);
+        double bonus = all == 0 ? 0 : SIBLINGS * vote / all * Math.min(1, vote / 1.5);
+        rivals.add(new Rival(rival.candidate(), rival.score() + bonus));
+      }
+      rivals.sort(Comparator.comparingDouble(Rival::score).reversed());
+      next.add(rivals);
+    }
+    return next;
+  }
+}

@@ -1,0 +1,110 @@
+package dev.gantrywright.names;
+
+import dev.gantrywright.names.WordReader.Word;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds the unit that a comment or an identifier names. */
+final class UnitReader {
+  private record Rule(Pattern pattern, String unit) {}
+
+  private static final List<Rule> COMMENT =
+      List.of(
+          rule(
+              "(micro)?(steps?|ticks|pulses?|counts?|pas|schritte|pasos|passi)\\s*(/|per|pro|par|por|a|al|je)\\s*mm",
+              "steps/mm"),
+          rule(
+              "mm\\s*/\\s*s(ec)?\\s*(/\\s*s(ec)?\\b|²|\\^\\s*2|2\\b|\\*\\*2)|mm\\s*/\\s*\\(?s\\*s|mm/sq",
+              "mm/s²"),
+          rule("m\\s*/\\s*s(²|\\^2|2\\b)", "m/s²"),
+          rule("mm\\s*(/|per|pro|par|por)\\s*(min|minute|minuto)\\b|mm/m\\b|mmpm\\b", "mm/min"),
+          rule(
+              "mm\\s*(/|per|pro|par|por)\\s*(s|sec|second|sekunde|seconde|segundo)\\b|mmps\\b",
+              "mm/s"),
+          rule("\\bm\\s*/\\s*min\\b", "m/min"),
+          rule(
+              "(bits?|baud)\\s*(/|per|par|por|pro)\\s*(s|sec|second|seconde|segundo|sekunde)|\\bbps\\b|\\bbaud\\b",
+              "bit/s"),
+          rule("\\bma\\b|\\bmilliamp", "mA"),
+          rule("\\bmv\\b|\\bmillivolt", "mV"),
+          rule("\\bmilliohms?\\b|\\bmohms?\\b|mω", "mΩ"),
+          rule("\\bkohms?\\b|kω|\\bkilohms?\\b|\\bkiloohms?\\b", "kΩ"),
+          rule("\\bohms?\\b|ω", "Ω"),
+          rule(
+              "°\\s*c\\b|\\bdeg\\.?\\s*c\\b|\\bdegrees?\\b|\\bcelsius\\b|\\bgrad\\b|\\bdegres\\b|\\bgrados\\b|\\bgradi\\b|\\bdegc\\b|º\\s*c\\b",
+              "°C"),
+          rule("\\bamp(s|eres?)?\\b", "A"),
+          rule("\\bvolts?\\b|\\bvoltios?\\b", "V"),
+          rule("\\bwatts?\\b", "W"),
+          rule("\\bmm\\b|\\bmillimet|\\bmilimet", "mm"),
+          rule("\\bpercent\\b|%|\\bpour cent\\b|\\bprozent\\b", "%"),
+          rule(
+              "\\bms\\b|\\bmilliseconds?\\b|\\bus\\b|\\bmicroseconds?\\b|\\bseconds?\\b|\\bsekunden?\\b|\\bsecondes?\\b|\\bsegundos?\\b",
+              "s"));
+
+  /** One capital letter as a unit: behind a number, a comma, a bracket or "in", and at an end. */
+  private static final Pattern LETTER =
+      Pattern.compile(
+          "(?:^\\s*|[,;:(\\[]\\s*|\\b(?:in|en|unit)\\s+|\\d\\s?)([AVW])(?=\\s*(?:$|[,;.)\\]\\n]|RMS|rms|eff|peak))",
+          Pattern.MULTILINE);
+
+  private static final List<Rule> NAME =
+      List.of(
+          rule("mm per min\\b|mm min\\b|mmpm\\b|mm m\\b|per min\\b|mmmin", "mm/min"),
+          rule("mm s2|mm per s2|mm per sec2|mmpss|mm per s 2|mm ss", "mm/s²"),
+          rule("mm per s\\b|mm s\\b|mmps\\b|mm per sec\\b|mms\\b|mm sec\\b", "mm/s"),
+          rule("steps per mm|steps mm|per mm", "steps/mm"),
+          rule("\\bma\\b|milliamps?|milliamperes?|\\bmamps?\\b", "mA"),
+          rule("\\bmv\\b|millivolts?", "mV"),
+          rule("milliohms?|\\bmohm\\b", "mΩ"),
+          rule("\\bkohms?\\b", "kΩ"),
+          rule("\\bamps?\\b|\\bamperes?\\b", "A"),
+          rule("\\bohms?\\b", "Ω"),
+          rule("\\bvolts?\\b", "V"),
+          rule("\\bwatts?\\b", "W"),
+          rule("\\bpercent\\b|\\bpct\\b", "%"),
+          rule("\\bmicroseconds?\\b|\\bseconds?\\b|\\bsecs?\\b|\\bmillis\\b|\\bmsec\\b", "s"),
+          rule("\\bbps\\b|\\bbaud\\b", "bit/s"),
+          rule("\\bcelsius\\b|\\bdegc\\b", "°C"),
+          rule("\\bmm$|\\bmm\\b", "mm"));
+
+  private UnitReader() {}
+
+  private static Rule rule(String pattern, String unit) {
+    return new Rule(Pattern.compile(pattern), unit);
+  }
+
+  /** The unit that a comment names first; empty where it names none. */
+  static String ofComment(String comment) {
+    if (comment.isEmpty()) {
+      return "";
+    }
+    String text = Folded.text(comment).replace('Ω', 'ω').replace("μ", "u");
+    String best = "";
+    int at = Integer.MAX_VALUE;
+    for (Rule rule : COMMENT) {
+      Matcher found = rule.pattern().matcher(text);
+      if (found.find() && found.start() < at) {
+        at = found.start();
+        best = rule.unit();
+      }
+    }
+    Matcher letter = LETTER.matcher(comment);
+    return letter.find() && letter.start() < at ? letter.group(1) : best;
+  }
+
+  /** The unit that an identifier's words name; empty where they name none. */
+  static String ofName(List<Word> words) {
+    StringBuilder joined = new StringBuilder();
+    for (Word word : words) {
+      joined.append(joined.length() == 0 ? "" : " ").append(word.text());
+    }
+    for (Rule rule : NAME) {
+      if (rule.pattern().matcher(joined).find()) {
+        return rule.unit();
+      }
+    }
+    return "";
+  }
+}
