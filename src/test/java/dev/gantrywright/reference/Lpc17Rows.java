@@ -2,7 +2,16 @@ package dev.gantrywright.reference;
 
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.catalog.Mcu;
+import dev.gantrywright.image.BrokenImage;
+import dev.gantrywright.image.Chip;
+import dev.gantrywright.image.Circumstances;
+import dev.gantrywright.image.ImageJudge;
+import dev.gantrywright.image.ImageReader;
+import dev.gantrywright.image.Loader;
+import dev.gantrywright.image.Verdict;
 import dev.gantrywright.physics.Lpc17Uart;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 
 /** Group 2: LPC175x/6x. */
 final class Lpc17Rows extends GroupRows {
@@ -12,10 +21,38 @@ final class Lpc17Rows extends GroupRows {
     super("G02_lpc17xx");
     formula("lpc_baud", Lpc17Uart.class, Lpc17Rows::baud);
     formula("lpc_err", Lpc17Uart.class, row -> (baud(row) / row.number("baud") - 1) * 100);
+    formula("lpc_vec7", ImageJudge.class, Lpc17Rows::validCodeWord);
     formula(
         "lpc_legal",
         Lpc17Uart.class,
         row -> Lpc17Uart.legal(row.whole("dl"), row.whole("divadd"), row.whole("mul")) ? 1 : 0);
+  }
+
+  /** What the image check says word 7 must be, when the image has another one there. */
+  private static double validCodeWord(HandbookRow row) {
+    String[] words = row.text("words").split(" ");
+    ByteBuffer image = ByteBuffer.allocate(1024).order(ByteOrder.LITTLE_ENDIAN);
+    for (String word : words) {
+      image.putInt((int) Long.parseLong(word, 16));
+    }
+    image.putInt(0x12345678);
+    try {
+      Verdict verdict =
+          ImageJudge.judge(
+              ImageReader.read(image.array()),
+              Chip.of(CATALOG.mcu("LPC1768").orElseThrow()),
+              Loader.none(),
+              Circumstances.unknown());
+      String evidence =
+          verdict.remarks().stream()
+              .filter(remark -> remark.id().equals("lpc-checksum"))
+              .findFirst()
+              .orElseThrow()
+              .evidence();
+      return Long.decode(evidence.replaceAll(".*must be ", ""));
+    } catch (BrokenImage e) {
+      throw new IllegalStateException(row.id(), e);
+    }
   }
 
   private static double baud(HandbookRow row) {

@@ -1,8 +1,10 @@
 package dev.gantrywright.reference;
 
+import dev.gantrywright.link.remote.ComPortCodes;
 import dev.gantrywright.physics.ReceiverWindow;
 import dev.gantrywright.physics.SerialTiming;
 import dev.gantrywright.physics.Stm32Uart;
+import java.util.OptionalInt;
 
 /** Group 10: serial lines. */
 final class SerialRows extends GroupRows {
@@ -30,6 +32,16 @@ final class SerialRows extends GroupRows {
         "uart_mid_tol",
         ReceiverWindow.class,
         row -> ReceiverWindow.idealMismatchPercent(row.whole("bits")));
+    lookUp("local_rfc2217", SerialRows::comPortCode);
+    formula(
+        "rfc2217_server", ComPortCodes.owner(), row -> ComPortCodes.fromServer(row.whole("cmd")));
+  }
+
+  private static Use comPortCode(HandbookRow row) {
+    OptionalInt code = ComPortCodes.code(row.text("name"));
+    return code.isPresent()
+        ? Use.number(code.getAsInt(), ComPortCodes.owner())
+        : Use.none("the program does not send this code itself");
   }
 
   @Override
