@@ -5,11 +5,19 @@ import dev.gantrywright.image.Chip;
 import dev.gantrywright.image.ImageFormat;
 import dev.gantrywright.load.LoaderSign;
 import dev.gantrywright.machine.BoardSheet;
+import dev.gantrywright.machine.BoardStore;
 import dev.gantrywright.machine.Loader;
 import dev.gantrywright.machine.LoaderMedium;
+import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.SuccessSign;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What a board sheet says, in the terms of images and of loading. */
 public final class BoardFacts {
@@ -46,5 +54,29 @@ public final class BoardFacts {
       return LoaderSign.RENAMED;
     }
     return sign == SuccessSign.GONE ? LoaderSign.GONE : LoaderSign.NONE;
+  }
+
+  /**
+   * The boards whose sheets lie in the folder of a file, but for one: an image must not name them.
+   *
+   * @param own name of the board that is not listed
+   */
+  public static List<String> otherBoards(Path beside, String own) throws IOException {
+    List<String> names = new ArrayList<>();
+    Path folder = beside.toAbsolutePath().getParent();
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path f : files.filter(p -> p.toString().endsWith(".board.json")).sorted().toList()) {
+        try {
+          String name = BoardStore.read(f).name();
+          if (name != null && !name.equals(own)) {
+            names.add(name);
+          }
+        } catch (ProfileProblem e) {
+          // A sheet that cannot be read is told where it is opened; here it names no board.
+          continue;
+        }
+      }
+    }
+    return names;
   }
 }

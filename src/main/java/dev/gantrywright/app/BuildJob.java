@@ -7,11 +7,14 @@ import dev.gantrywright.build.BuildListener;
 import dev.gantrywright.build.BuildResult;
 import dev.gantrywright.build.BuildRun;
 import dev.gantrywright.build.Cleaning;
+import dev.gantrywright.build.MemoryNeed;
 import dev.gantrywright.image.BrokenImage;
 import dev.gantrywright.image.Image;
+import dev.gantrywright.image.ImageDetails;
 import dev.gantrywright.image.ImageReader;
 import dev.gantrywright.image.Verdict;
 import dev.gantrywright.machine.BuildSettings;
+import dev.gantrywright.machine.BuiltImage;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.patch.Manifest;
 import java.io.IOException;
@@ -46,6 +49,29 @@ public final class BuildJob {
       Optional<String> imageProblem) {
     public Done {
       diagnostics = List.copyOf(diagnostics);
+    }
+
+    /** What the program takes, where the build or the image tells. */
+    public Optional<MemoryNeed> need() {
+      if (image.isPresent() && image.get().details() instanceof ImageDetails.Elf elf) {
+        return Optional.of(new MemoryNeed(elf.use().flashBytes(), elf.use().ramBytes()));
+      }
+      Optional<MemoryNeed> told = MemoryNeed.of(build.sizes());
+      return told.isPresent()
+          ? told
+          : image.map(i -> new MemoryNeed(i.contents().byteCount(), 0));
+    }
+
+    /** The same in the form that a profile keeps it; empty where no image was left. */
+    public Optional<BuiltImage> measured() {
+      Optional<Image> placed = verdict.map(v -> v.examination().image()).or(() -> image);
+      return placed.map(
+          i ->
+              new BuiltImage(
+                  i.contents().byteCount(),
+                  need().map(MemoryNeed::ramBytes).filter(n -> n > 0).orElse(null),
+                  i.placed() ? i.contents().span().start() : null,
+                  null));
     }
 
     /** Whether there is an image that may be loaded. */

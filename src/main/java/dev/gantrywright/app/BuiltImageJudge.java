@@ -9,16 +9,12 @@ import dev.gantrywright.image.Loader;
 import dev.gantrywright.image.Verdict;
 import dev.gantrywright.load.LoadHistory;
 import dev.gantrywright.machine.BoardSheet;
-import dev.gantrywright.machine.BoardStore;
-import dev.gantrywright.machine.ProfileProblem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Judges a printer's own build against its board, the folder it came from and what was loaded. */
 final class BuiltImageJudge {
@@ -47,7 +43,7 @@ final class BuiltImageJudge {
     BoardSheet sheet = printer.sheet();
     Circumstances around = Circumstances.unknown();
     if (sheet != null && sheet.name() != null) {
-      around = around.boardNames(List.of(sheet.name()), otherBoards(printer.file(), sheet.name()));
+      around = around.boardNames(List.of(sheet.name()), BoardFacts.otherBoards(printer.file(), sheet.name()));
       Path own = RecordPlace.of(records, sheet.name());
       Optional<LoadHistory.Entry> last = new LoadHistory(own.resolve("loads.jsonl")).last();
       if (last.isPresent()) {
@@ -66,25 +62,5 @@ final class BuiltImageJudge {
     return newest.isEmpty()
         ? around
         : around.built(Files.getLastModifiedTime(file).toInstant(), newest.get());
-  }
-
-  /** The boards whose sheets lie beside the profile. */
-  private static List<String> otherBoards(Path profile, String own) throws IOException {
-    List<String> names = new ArrayList<>();
-    Path folder = profile.toAbsolutePath().getParent();
-    try (Stream<Path> files = Files.list(folder)) {
-      for (Path f : files.filter(p -> p.toString().endsWith(".board.json")).toList()) {
-        try {
-          String name = BoardStore.read(f).name();
-          if (name != null && !name.equals(own)) {
-            names.add(name);
-          }
-        } catch (ProfileProblem e) {
-          // A sheet that cannot be read is told where it is opened; here it names no board.
-          continue;
-        }
-      }
-    }
-    return names;
   }
 }

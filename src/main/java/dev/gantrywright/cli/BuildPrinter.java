@@ -6,7 +6,9 @@ import dev.gantrywright.build.BuildCommand;
 import dev.gantrywright.build.BuildListener;
 import dev.gantrywright.build.BuildResult;
 import dev.gantrywright.build.Diagnostic;
+import dev.gantrywright.build.MemoryNeed;
 import dev.gantrywright.build.ReportedSize;
+import dev.gantrywright.image.Examination;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -65,6 +67,7 @@ final class BuildPrinter implements BuildListener {
     }
     done.diagnostics().forEach(this::diagnostic);
     done.build().sizes().forEach(s -> out().println("  " + size(s)));
+    done.need().ifPresent(need -> need(need, done));
     BuildResult b = done.build();
     out()
         .printf(
@@ -78,6 +81,23 @@ final class BuildPrinter implements BuildListener {
     done.imageProblem().ifPresent(out()::println);
     done.image()
         .ifPresent(i -> ImageText.print(out(), b.artefact().orElseThrow(), i, done.verdict()));
+  }
+
+  /** Against the part's memory, where the part is known. */
+  private void need(MemoryNeed need, BuildJob.Done done) {
+    if (done.verdict().isEmpty()) {
+      return;
+    }
+    Examination e = done.verdict().get().examination();
+    long ram = e.chip().ram().stream().mapToLong(b -> b.range().size()).sum();
+    out()
+        .printf(
+            Locale.ROOT,
+            "takes %,d of %,d bytes of flash and %,d of %,d bytes of RAM, stack not counted%n",
+            need.flashBytes(),
+            e.programFlash().size(),
+            need.ramBytes(),
+            ram);
   }
 
   private void diagnostic(TiedDiagnostic tied) {
@@ -137,6 +157,8 @@ final class BuildPrinter implements BuildListener {
     document.put("problem", b.problem().orElse(done.imageProblem().orElse(null)));
     document.put("diagnostics", done.diagnostics().stream().map(BuildPrinter::row).toList());
     document.put("sizes", b.sizes().stream().map(BuildPrinter::row).toList());
+    document.put("flashBytes", done.need().map(MemoryNeed::flashBytes).orElse(null));
+    document.put("ramBytes", done.need().map(MemoryNeed::ramBytes).orElse(null));
     document.put("artefact", b.artefact().map(Path::toString).orElse(null));
     document.put(
         "image",

@@ -11,6 +11,7 @@ import dev.gantrywright.image.Verdict;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.BoardStore;
 import dev.gantrywright.machine.ProfileProblem;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,17 +79,33 @@ final class ImageOptions {
                             + " maker writes it, without package letters")));
   }
 
+  private List<String> others(List<String> own) {
+    if (board == null || own.isEmpty() || !otherBoards.isEmpty()) {
+      return otherBoards;
+    }
+    try {
+      return BoardFacts.otherBoards(board, own.get(0));
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
   /** Judges the image, where a controller is named. */
   Optional<Verdict> judge(Image image) {
+    return judge(image, Circumstances.unknown());
+  }
+
+  /** Judges the image in what is known around it; the names of boards are added here. */
+  Optional<Verdict> judge(Image image, Circumstances known) {
     Optional<BoardSheet> sheet = sheet();
-    Loader known = sheet.map(BoardFacts::loader).orElse(Loader.none());
+    Loader told = sheet.map(BoardFacts::loader).orElse(Loader.none());
     Loader loader =
         new Loader(
-            offset == null ? known.startBytes() : offset,
-            known.endBytes(),
-            sheet.isPresent() ? known.takes() : Set.of());
+            offset == null ? told.startBytes() : offset,
+            told.endBytes(),
+            sheet.isPresent() ? told.takes() : Set.of());
     List<String> own = sheet.map(BoardSheet::name).map(List::of).orElse(List.of());
-    Circumstances around = Circumstances.unknown().boardNames(own, otherBoards);
+    Circumstances around = known.boardNames(own, others(own));
     return chip(sheet).map(chip -> ImageJudge.judge(image, chip, loader, around));
   }
 }

@@ -153,6 +153,15 @@ final class LoadPrinter {
     }
   }
 
+  void kept(List<Path> images) {
+    if (json) {
+      Printed.json(spec, Map.of("kept", images.stream().map(Path::toString).toList()));
+      return;
+    }
+    line(images.isEmpty() ? "no image was replaced yet" : "images to go back to, newest first:");
+    images.forEach(p -> line("  " + p));
+  }
+
   void drives(List<Drive> drives) {
     if (json) {
       Printed.json(spec, Map.of("drives", drives.stream().map(LoadPrinter::drive).toList()));

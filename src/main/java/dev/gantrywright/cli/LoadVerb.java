@@ -2,6 +2,7 @@ package dev.gantrywright.cli;
 
 import dev.gantrywright.app.LoadJob;
 import dev.gantrywright.app.RecordPlace;
+import dev.gantrywright.image.Circumstances;
 import dev.gantrywright.image.Image;
 import dev.gantrywright.image.Verdict;
 import dev.gantrywright.load.Card;
@@ -39,6 +40,7 @@ import picocli.CommandLine.Spec;
       "  load --drives                         lists cards and drives",
       "  load FILE --to DIR [--as NAME]        copies",
       "  load --returned --to DIR --board S    reads the card that comes back",
+      "  load --kept --board S                 lists images to go back to",
       "  load FILE --by -- COMMAND … {file} …  runs your own flashing command",
       "",
       "Exit status 0: proven; 1: refused, or the card shows that nothing was loaded; 2: bad usage or"
@@ -70,6 +72,9 @@ final class LoadVerb implements Callable<Integer> {
   @Option(names = "--returned", description = "Read the card that was in the machine.")
   private boolean returned;
 
+  @Option(names = "--kept", description = "List the images that were replaced on this board's cards.")
+  private boolean kept;
+
   @Option(names = "--by", description = "Load by a command of your own.")
   private boolean by;
 
@@ -100,6 +105,10 @@ final class LoadVerb implements Callable<Integer> {
       Optional<BoardSheet> sheet = options.sheet();
       LoadPrinter printer = new LoadPrinter(spec, format.json());
       LoadJob job = new LoadJob(sheet, records, Clock.systemUTC(), printer::step);
+      if (kept) {
+        printer.kept(job.kept().all());
+        return ExitStatus.FINE;
+      }
       if (returned) {
         return readReturned(job, printer);
       }
@@ -107,7 +116,11 @@ final class LoadVerb implements Callable<Integer> {
         throw new UsageProblem("load: give the image file; see 'gantrywright load --help'");
       }
       Image image = ImageFile.read(file);
-      Optional<Verdict> verdict = options.judge(image);
+      Circumstances around =
+          job.history().last().isEmpty()
+              ? Circumstances.unknown()
+              : Circumstances.unknown().lastLoaded(job.history().last().get().sha256());
+      Optional<Verdict> verdict = options.judge(image, around);
       if (by) {
         return new CommandLoad(spec, format.json())
             .run(job, request(job, null, verdict), command, confirm, sheet);

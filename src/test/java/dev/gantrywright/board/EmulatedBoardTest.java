@@ -131,6 +131,8 @@ class EmulatedBoardTest {
     assertThat(done.verdict().orElseThrow().remarks()).extracting(Remark::id).isEmpty();
     assertThat(done.good()).isTrue();
     assertThat(done.build().sizes()).extracting("region").contains("FLASH", "RAM");
+    assertThat(done.measured().orElseThrow().address()).isEqualTo(0x08008000L);
+    assertThat(done.need().orElseThrow().ramBytes()).isPositive();
     Path image = done.build().artefact().orElseThrow();
     story("  image judged: nothing against it, SHA-256 " + done.image().orElseThrow().sha256());
 

@@ -130,6 +130,26 @@ class LoadVerbTest {
   }
 
   @Test
+  void whatWasReplacedIsListedAndCanGoBack() throws Exception {
+    Path first = Files.write(folder.resolve("first.bin"), new byte[] {1, 2, 3});
+    Path second = Files.write(folder.resolve("second.bin"), new byte[] {4, 5});
+    assertThat(load("--kept").out()).contains("no image was replaced");
+    load(first, "--to", card, "--as", "A.BIN");
+    load(second, "--to", card, "--as", "A.BIN");
+    String kept = load("--kept", "--format", "json").json().path("kept").path(0).asString();
+    assertThat(Path.of(kept)).hasSameBinaryContentAs(first);
+    assertThat(load(kept, "--to", card, "--as", "A.BIN").status()).isZero();
+    assertThat(card.resolve("A.BIN")).hasSameBinaryContentAs(first);
+  }
+
+  @Test
+  void theImageThatIsAlreadyOnTheBoardIsNoted() {
+    load(bin, "--to", card, "--board", SHEET);
+    assertThat(load(bin, "--to", card, "--board", SHEET).out())
+        .contains("note image-already-loaded");
+  }
+
+  @Test
   void drivesAreListed() {
     CommandRun run = load("--drives", "--format", "json");
     assertThat(run.status()).isZero();
