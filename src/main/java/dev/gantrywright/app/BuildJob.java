@@ -57,9 +57,7 @@ public final class BuildJob {
         return Optional.of(new MemoryNeed(elf.use().flashBytes(), elf.use().ramBytes()));
       }
       Optional<MemoryNeed> told = MemoryNeed.of(build.sizes());
-      return told.isPresent()
-          ? told
-          : image.map(i -> new MemoryNeed(i.contents().byteCount(), 0));
+      return told.isPresent() ? told : image.map(i -> new MemoryNeed(i.contents().byteCount(), 0));
     }
 
     /** The same in the form that a profile keeps it; empty where no image was left. */

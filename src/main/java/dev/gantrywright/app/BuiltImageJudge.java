@@ -43,7 +43,9 @@ final class BuiltImageJudge {
     BoardSheet sheet = printer.sheet();
     Circumstances around = Circumstances.unknown();
     if (sheet != null && sheet.name() != null) {
-      around = around.boardNames(List.of(sheet.name()), BoardFacts.otherBoards(printer.file(), sheet.name()));
+      around =
+          around.boardNames(
+              List.of(sheet.name()), BoardFacts.otherBoards(printer.file(), sheet.name()));
       Path own = RecordPlace.of(records, sheet.name());
       Optional<LoadHistory.Entry> last = new LoadHistory(own.resolve("loads.jsonl")).last();
       if (last.isPresent()) {

@@ -29,7 +29,8 @@ public record MemoryNeed(long flashBytes, long ramBytes) {
     long ram = 0;
     for (ReportedSize s : sizes) {
       String region = s.region().toLowerCase(Locale.ROOT);
-      if (region.contains("flash") || region.endsWith("rom") && !region.contains("eeprom")
+      if (region.contains("flash")
+          || region.endsWith("rom") && !region.contains("eeprom")
           || region.equals("program")) {
         flash += s.usedBytes();
       } else if (region.contains("ram") || region.equals("data") || region.contains("tcm")) {

@@ -72,7 +72,9 @@ final class LoadVerb implements Callable<Integer> {
   @Option(names = "--returned", description = "Read the card that was in the machine.")
   private boolean returned;
 
-  @Option(names = "--kept", description = "List the images that were replaced on this board's cards.")
+  @Option(
+      names = "--kept",
+      description = "List the images that were replaced on this board's cards.")
   private boolean kept;
 
   @Option(names = "--by", description = "Load by a command of your own.")

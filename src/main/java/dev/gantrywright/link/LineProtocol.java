@@ -252,6 +252,13 @@ public final class LineProtocol {
     if (Words.begins(line.text(), dialect.restart())) {
       numbers.restart();
       peer.restarted(line.text());
+      if (current != null) {
+        // The banner may be older than the command, which is then still answered: that one is owed.
+        owed = Math.max(owed, 1);
+        draining = true;
+        quietAt = now + dialect.quietNanos();
+        drainEnd = now + dialect.replyNanos();
+      }
       settleAll(Outcome.RESTARTED, "the board restarted: " + line.text(), now);
       return;
     }
