@@ -1,6 +1,7 @@
 package dev.gantrywright.ui;
 
 import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.app.RecordPlace;
 import dev.gantrywright.ui.build.BuildView;
 import dev.gantrywright.ui.check.CheckView;
 import dev.gantrywright.ui.describe.CatalogPickers;
@@ -13,11 +14,13 @@ import dev.gantrywright.ui.shell.Bench;
 import dev.gantrywright.ui.shell.HeaderBar;
 import dev.gantrywright.ui.shell.LinePanel;
 import dev.gantrywright.ui.shell.RouteBar;
+import dev.gantrywright.ui.state.BuildDesk;
 import dev.gantrywright.ui.state.ContactState;
 import dev.gantrywright.ui.state.Expectation;
 import dev.gantrywright.ui.state.ExportDesk;
 import dev.gantrywright.ui.state.Keeper;
 import dev.gantrywright.ui.state.LinkStatus;
+import dev.gantrywright.ui.state.PatchedPlace;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.RouteState;
@@ -36,7 +39,6 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 
 /** One open printer on the bench: puts the views together and keeps them told. */
 final class DeskView implements Subscription {
@@ -74,12 +76,21 @@ final class DeskView implements Subscription {
         () -> new DescribeView(desk, new CatalogPickers(around.catalog(), desk::sheet)));
     stages.put(Stage.CHECK, () -> new CheckView(desk, this::waive));
     stages.put(Stage.WRITE, () -> new WriteView(desk, export, show));
-    stages.put(Stage.BUILD, () -> new BuildView(desk, around.catalog(), new VBox()));
+    BuildDesk build =
+        new BuildDesk(RecordPlace.ofThisUser(), around.clock(), around.background(), around.view());
+    stages.put(
+        Stage.BUILD, () -> new BuildView(desk, around.catalog(), build, () -> patched(export)));
     stages.put(Stage.LOAD, () -> new LoadView(desk));
     stages.put(Stage.PROVE, () -> new ProveView(desk, tones));
     bench = new Bench(header, route, plan, stages, line);
     observe();
     keeper.restore();
+  }
+
+  /** The patched folder: where it was written last, else where it would be proposed to go. */
+  private Path patched(ExportDesk export) {
+    Path written = export.state().get().target();
+    return written != null ? written : PatchedPlace.of(desk.opened().get());
   }
 
   private void observe() {

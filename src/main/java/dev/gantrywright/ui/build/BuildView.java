@@ -1,16 +1,21 @@
 package dev.gantrywright.ui.build;
 
+import dev.gantrywright.app.BuildJob;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.catalog.Mcu;
+import dev.gantrywright.image.MemoryPicture;
 import dev.gantrywright.machine.BuildSettings;
 import dev.gantrywright.ui.draw.FlashMap;
+import dev.gantrywright.ui.state.BuildDesk;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.state.WordList;
 import dev.gantrywright.ui.theme.Pieces;
+import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -21,15 +26,23 @@ import javafx.scene.layout.VBox;
 public final class BuildView extends HBox implements Subscription {
   private final PrinterDesk desk;
   private final Catalog catalog;
+  private final BuildDesk build;
+  private final Supplier<Path> folder;
   private final GridPane facts = new GridPane();
   private final FlashMap map = new FlashMap();
   private final Label command = Pieces.paragraph("", "mono");
   private final Label state = Pieces.paragraph("", "quiet");
   private final Subscriptions subscriptions = new Subscriptions();
 
-  public BuildView(PrinterDesk desk, Catalog catalog, VBox run) {
+  /**
+   * @param folder the patched folder, in which the build runs
+   */
+  public BuildView(PrinterDesk desk, Catalog catalog, BuildDesk build, Supplier<Path> folder) {
     this.desk = desk;
     this.catalog = catalog;
+    this.build = build;
+    this.folder = folder;
+    BuildRunBox run = new BuildRunBox(desk, build, folder);
     facts.setHgap(24);
     facts.setVgap(8);
     VBox left =
@@ -55,26 +68,40 @@ public final class BuildView extends HBox implements Subscription {
     VBox.setVgrow(run, Priority.ALWAYS);
     getChildren().addAll(left, right);
     subscriptions.add(desk.values().history().observe(history -> show()));
+    subscriptions.add(
+        build
+            .state()
+            .observe(
+                state -> {
+                  run.show(state);
+                  show();
+                }));
   }
 
   private void show() {
-    BuildSettings build = desk.profile().build();
+    BuildSettings settings = desk.profile().build();
     facts.getChildren().clear();
-    String folder =
-        desk.opened().get().folder() == null
-            ? Texts.of("build.noFolder")
-            : desk.opened().get().folder().root().toString();
-    fact(0, "build.folder", folder);
+    Path patched = folder.get();
+    fact(0, "build.folder", patched == null ? Texts.of("build.noFolder") : patched.toString());
     fact(1, "build.target", or(desk.profile().board().target()));
-    fact(2, "build.artefact", or(build.artefact()));
-    boolean given = !build.command().isEmpty();
-    command.setText(given ? words(build) : "");
+    fact(2, "build.artefact", or(settings.artefact()));
+    boolean given = !settings.command().isEmpty();
+    command.setText(given ? words(settings) : "");
     command.setVisible(given);
     command.setManaged(given);
     state.setText(Texts.of(given ? "build.ready" : "build.noCommand"));
     Optional<Mcu> mcu = Optional.ofNullable(desk.profile().board().mcu()).flatMap(catalog::mcu);
     Long offset = desk.sheet().map(sheet -> sheet.loader().offset()).orElse(null);
-    map.show(mcu, offset == null ? 0 : offset, build.image());
+    map.show(mcu, offset == null ? 0 : offset, settings.image(), pictured());
+  }
+
+  private Optional<MemoryPicture> pictured() {
+    return build
+        .state()
+        .get()
+        .done()
+        .flatMap(BuildJob.Done::verdict)
+        .map(verdict -> verdict.picture());
   }
 
   private String words(BuildSettings build) {

@@ -58,7 +58,7 @@ final class RemarkDetail extends VBox {
         Pieces.button(
             "check-open", Texts.of("check.open"), "plain", () -> desk.goTo(remark.path()));
     getChildren().add(open);
-    getChildren().add(Pieces.label(Texts.of("check.source"), "quiet", "small"));
+    getChildren().add(Pieces.label(Texts.of("check.why"), "quiet", "small"));
     getChildren().add(Pieces.paragraph(remark.source(), "small"));
     getChildren().add(waiver(remark));
   }
@@ -132,6 +132,8 @@ final class RemarkDetail extends VBox {
             () -> waive.accept(remark, reason.getText()));
     set.disableProperty().bind(reason.textProperty().map(String::isBlank));
     return new VBox(
-        4, Pieces.label(Texts.of("check.waiveTitle"), "quiet", "small"), Pieces.row(8, box, set));
+        4,
+        Pieces.paragraph(Texts.of("check.waiveTitle"), "quiet", "small"),
+        Pieces.row(8, box, set));
   }
 }

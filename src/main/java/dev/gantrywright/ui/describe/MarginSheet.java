@@ -21,6 +21,9 @@ public final class MarginSheet extends Region {
   private static final double GAP = 8;
   private static final double RULE = 24;
 
+  /** Below this width an empty margin gives its room to the form. */
+  private static final double NARROW = 720;
+
   private final VBox form;
   private final Function<String, Region> boxOf;
   private final NoteCard.Acts acts;
@@ -94,6 +97,9 @@ public final class MarginSheet extends Region {
   }
 
   private double marginWidth(double width) {
+    if (width < NARROW) {
+      return cards.isEmpty() && help == null ? 0 : 216;
+    }
     return Math.max(236, Math.min(400, width * 0.36));
   }
 

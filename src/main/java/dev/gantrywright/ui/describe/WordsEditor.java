@@ -15,6 +15,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import tools.jackson.databind.JsonNode;
 
 /** Text, a list of words, or {@code name=value} lines. */
@@ -37,8 +38,10 @@ final class WordsEditor implements FieldEditor {
       area.setWrapText(true);
       area.setMinHeight(64);
       area.setMaxHeight(64);
+      VBox frame = new VBox(area);
+      frame.getStyleClass().add("area-frame");
       text = area;
-      box = area;
+      box = frame;
     } else {
       TextField line = new TextField();
       HBox.setHgrow(line, Priority.ALWAYS);

@@ -36,7 +36,7 @@ public final class DriveTrain extends Region {
     }
     Double ratio = axis.drive().ratio();
     if (kind != null && ratio != null && ratio != 1) {
-      sketch.text("1 : " + Shown.number(ratio), 64, 12, 0.5, "small");
+      sketch.text(Shown.number(ratio) + " : 1", 54, kind == DriveKind.GEAR ? 28 : 12, 0.5, "small");
     }
     String words = DriveFigures.words(axis);
     sketch.text(words, 0, HEIGHT - 8, 0, "small");
@@ -81,23 +81,23 @@ public final class DriveTrain extends Region {
   }
 
   private void gear() {
-    motor(20, 46);
-    sketch.line(32, 46, 72, 46, "ink");
-    sketch.circle(100, 46, 26, "ink", "paper");
+    motor(20, 36);
+    sketch.line(32, 36, 76, 36, "ink");
+    sketch.circle(100, 36, 22, "ink", "paper");
     for (int i = 0; i < 24; i++) {
       double a = Math.PI * 2 * i / 24;
       sketch.line(
+          100 + 22 * Math.cos(a),
+          36 + 22 * Math.sin(a),
           100 + 26 * Math.cos(a),
-          46 + 26 * Math.sin(a),
-          100 + 30 * Math.cos(a),
-          46 + 30 * Math.sin(a),
+          36 + 26 * Math.sin(a),
           "fine");
     }
-    sketch.circle(100, 46, 3, "solid");
-    sketch.line(40, 80, 400, 80, "thick");
-    sketch.circle(100, 95, 11, "ink", "paper");
-    sketch.text(Texts.of("drive.filament"), 250, 72, 0, "small");
-    sketch.line(300, 96, 330, 96, "live");
-    sketch.polyline("live", 325, 92, 330, 96, 325, 100);
+    sketch.circle(100, 36, 3, "solid");
+    sketch.line(40, 65, 400, 65, "thick");
+    sketch.circle(100, 76, 9, "ink", "paper");
+    sketch.text(Texts.of("drive.filament"), 250, 57, 0, "small");
+    sketch.line(306, 53, 336, 53, "live");
+    sketch.polyline("live", 331, 49, 336, 53, 331, 57);
   }
 }

@@ -2,6 +2,7 @@ package dev.gantrywright.ui.draw;
 
 import dev.gantrywright.catalog.Mcu;
 import dev.gantrywright.catalog.RamBank;
+import dev.gantrywright.image.MemoryPicture;
 import dev.gantrywright.machine.BuiltImage;
 import dev.gantrywright.ui.quantity.Shown;
 import dev.gantrywright.ui.state.Texts;
@@ -18,6 +19,7 @@ public final class FlashMap extends Region {
   private Optional<Mcu> mcu = Optional.empty();
   private long offset;
   private BuiltImage image;
+  private Optional<MemoryPicture> picture = Optional.empty();
 
   public FlashMap() {
     getChildren().add(sketch);
@@ -28,8 +30,11 @@ public final class FlashMap extends Region {
   /**
    * @param offset bytes of flash that the boot loader keeps
    * @param image what the last build left
+   * @param picture the image that was built just now, as the judge laid it out
    */
-  public void show(Optional<Mcu> part, long offset, BuiltImage image) {
+  public void show(
+      Optional<Mcu> part, long offset, BuiltImage image, Optional<MemoryPicture> picture) {
+    this.picture = picture;
     this.mcu = part;
     this.offset = offset;
     this.image = image;
@@ -50,6 +55,10 @@ public final class FlashMap extends Region {
     }
     Mcu part = mcu.get();
     double high = Math.max(160, Math.min(420, getHeight() - 60));
+    if (picture.isPresent()) {
+      banks(picture.get(), high);
+      return;
+    }
     flash(part, high);
     ram(part, high);
     String words =
@@ -62,6 +71,54 @@ public final class FlashMap extends Region {
     setAccessibleText(words);
   }
 
+  /** Every bank with what fills it, flash at full height and RAM beside it. */
+  private void banks(MemoryPicture memory, double high) {
+    double y = 20;
+    boolean first = true;
+    for (MemoryPicture.Bank bank : memory.banks()) {
+      double x = first ? 0 : 236;
+      double tall = first ? high : Math.max(40, high / Math.max(1, memory.banks().size()));
+      String used =
+          bank.measured()
+              ? Shown.rough(100.0 * bank.usedBytes() / bank.range().size()) + " %"
+              : Texts.of("build.notMeasured");
+      sketch.text(bank.name() + "  " + used, x, y - 8, 0, "strong");
+      bank(bank, x, y, tall);
+      y += first ? 0 : tall + 28;
+      first = false;
+    }
+    setAccessibleText(Texts.of("build.memory"));
+  }
+
+  private void bank(MemoryPicture.Bank bank, double x, double y, double tall) {
+    sketch.box(x, y, BAR, tall, "ink", "paper");
+    double scale = tall / bank.range().size();
+    double lastLabel = Double.POSITIVE_INFINITY;
+    for (MemoryPicture.Fill fill : bank.fills()) {
+      double top = y + tall - (fill.range().end() - bank.range().start()) * scale;
+      double height = Math.max(2, fill.range().size() * scale);
+      String style =
+          switch (fill.kind()) {
+            case BOOTLOADER -> "wash-box";
+            case PROGRAM, VARIABLES -> "image-box";
+            case CLEARED -> "cleared-box";
+            case OVER -> "over-box";
+            default -> "";
+          };
+      if (!style.isEmpty()) {
+        sketch.box(x, Math.max(y - 6, top), BAR, height, style);
+        double at = Math.min(top + height / 2, lastLabel - 15);
+        lastLabel = at;
+        sketch.text(
+            fill.label() + ", " + Shown.rough(fill.range().size() / 1024.0) + " KiB",
+            x + BAR + 8,
+            at + 4,
+            0,
+            "small");
+      }
+    }
+  }
+
   private void flash(Mcu part, double high) {
     sketch.text(Texts.of("build.flash"), 0, 12, 0, "strong");
     sketch.box(0, 20, BAR, high, "ink", "paper");
@@ -70,7 +127,9 @@ public final class FlashMap extends Region {
     if (offset > 0) {
       double share = Math.max(3, offset * scale);
       sketch.box(0, bottom - share, BAR, share, "wash-box");
-      label(bottom - share / 2, Texts.of("build.loader", Shown.grouped(offset / 1024.0)));
+      label(
+          bottom - Math.max(18, share / 2),
+          Texts.of("build.loader", Shown.grouped(offset / 1024.0)));
     }
     address(part.flashBase(), bottom);
     address(part.flashBase() + part.flashBytes(), 20);

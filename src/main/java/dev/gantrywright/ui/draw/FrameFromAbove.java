@@ -33,7 +33,7 @@ final class FrameFromAbove {
     homing("y", left + bedWidth * 0.8, beam, bedHeight * 0.16);
     ends(left, top, bedWidth, bedHeight, beam);
     parts.motor("x", left - 26, top + (beam - top) * 0.3);
-    parts.motor("y", left + bedWidth + 20, top + bedHeight - 12);
+    parts.motor("y", left + bedWidth + 20, top + 12);
     sketch.text(parts.span("x"), left + bedWidth / 2, top + bedHeight + 30, 0.5, "quiet");
     var span = sketch.text(parts.span("y"), 0, 0, 0.5, "quiet");
     span.setRotate(-90);
@@ -52,9 +52,9 @@ final class FrameFromAbove {
 
   private void ends(double left, double top, double width, double height, double beam) {
     double x = left - ContactSign.LENGTH - 2;
-    parts.endstop("xMin", x, beam + 18, x, beam + 36, 0);
+    parts.endstop("xMin", x, beam + 18, left - 4, beam + 38, 1);
     double right = left + width + 4;
-    parts.endstop("xMax", right, beam + 18, right, beam + 36, 0);
+    parts.endstop("xMax", right, beam + 18, right, beam + 38, 0);
     double mid = left + width * 0.5 - ContactSign.LENGTH / 2;
     parts.endstop("yMin", mid, top + height, mid + ContactSign.LENGTH + 6, top + height - 5, 0);
     parts.endstop("yMax", mid, top, mid + ContactSign.LENGTH + 6, top + 14, 0);

@@ -14,7 +14,7 @@ final class FrameFromSide {
   }
 
   void draw(double x, double y, double width, double height) {
-    double right = x + width * 0.62;
+    double right = x + width * 0.57;
     double left = x + 14;
     double bottom = y + height - 18;
     sketch.line(left, y, left, bottom, "ink");
@@ -28,13 +28,13 @@ final class FrameFromSide {
     sketch.polygon("solid", nozzle - 5, beam + 20, nozzle + 5, beam + 20, nozzle, beam + 28);
     parts.heater("hotend", nozzle - 9, beam + 8, 18, 12);
     parts.heater("bed", nozzle - 24, bed + 3, 48, 10);
-    parts.endstop("zMin", left + 6, bed - 24, left + 6 + ContactSign.LENGTH + 4, bed - 20, 0);
+    parts.endstop("zMin", left + 6, bed - 26, left + 6 + ContactSign.LENGTH + 4, bed - 22, 0);
     if (height > 120) {
       parts.endstop("zMax", left + 6, y + 12, left + 6 + ContactSign.LENGTH + 4, y + 16, 0);
     }
     parts.motor("z", right, bottom - 4);
     sketch.text(parts.span("z"), (left + right) / 2, y + height, 0.5, "quiet");
-    electrics(right + 24, y, x + width - right - 26, height);
+    electrics(right + 20, y, x + width - right - 20, height);
   }
 
   private void electrics(double x, double y, double width, double height) {

@@ -4,6 +4,7 @@ import dev.gantrywright.machine.Kinematics;
 import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
 
 /**
  * The machine drawn from its profile, from above and from the side. A click opens the part; the
@@ -12,16 +13,27 @@ import javafx.scene.layout.Region;
 public final class MachinePlan extends Region {
   private final Sketch sketch = new Sketch();
   private final Consumer<String> open;
+  private final boolean small;
   private PlanContent content;
 
   /**
    * @param open called with the id of the part that was clicked
    */
   public MachinePlan(Consumer<String> open) {
+    this(open, false);
+    setMinSize(200, 200);
+  }
+
+  /** The view from above without words, for a list of printers. */
+  public static MachinePlan small() {
+    return new MachinePlan(part -> {}, true);
+  }
+
+  private MachinePlan(Consumer<String> open, boolean small) {
     this.open = open;
+    this.small = small;
     getChildren().add(sketch);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    setMinSize(200, 200);
   }
 
   public void show(PlanContent next) {
@@ -49,6 +61,10 @@ public final class MachinePlan extends Region {
     sketch.clear();
     PlanParts parts = new PlanParts(sketch, content, open);
     double width = getWidth();
+    if (small) {
+      small(parts);
+      return;
+    }
     double sideHeight = Math.min(168, getHeight() * 0.36);
     double topHeight = getHeight() - sideHeight - 18;
     if (content.profile().kinematics() == Kinematics.DELTA) {
@@ -57,5 +73,14 @@ public final class MachinePlan extends Region {
       new FrameFromAbove(parts).draw(0, 0, width, topHeight);
     }
     new FrameFromSide(parts).draw(0, topHeight + 18, width, sideHeight);
+  }
+
+  private void small(PlanParts parts) {
+    if (content.profile().kinematics() == Kinematics.DELTA) {
+      new DeltaFromAbove(parts).draw(0, 0, getWidth(), getHeight());
+    } else {
+      new FrameFromAbove(parts).draw(0, 0, getWidth(), getHeight());
+    }
+    sketch.getChildren().removeIf(node -> node instanceof Text);
   }
 }

@@ -99,13 +99,15 @@ final class PlanParts {
     } else {
       sketch.line(x + 12, y, x + 22, y, "faint", "dashed");
     }
-    String label = PlaceNames.endstop(name);
-    String words = state == null ? label : label + " " + state.word();
-    sketch.text(words, labelX, labelY, anchor, fitted ? "small" : "quiet");
-    double wide = 40;
-    double left = anchor == 0 ? Math.min(x, labelX) : anchor == 1 ? labelX - wide : x;
+    sketch.text(PlaceNames.endstop(name), labelX, labelY, anchor, fitted ? "small" : "quiet");
+    if (state != null) {
+      sketch.text(
+          state.word(), labelX, labelY + 13, anchor, disagrees ? "error-text" : "accent-text");
+    }
+    double left = anchor == 1 ? labelX - 44 : Math.min(x, labelX);
+    double right = Math.max(x + ContactSign.LENGTH, anchor == 1 ? labelX : labelX + 44);
     double top = Math.min(y - 12, labelY - 12);
-    target(part, Math.min(left, x) - 2, top, ContactSign.LENGTH + 8, Math.abs(labelY - y) + 20);
+    target(part, left - 2, top, right - left + 4, Math.max(y, labelY) + 6 - top);
     mark(part, x + ContactSign.LENGTH / 2 - 6, y + 4);
   }
 

@@ -57,8 +57,11 @@ public final class ProveView extends ScrollPane implements Subscription {
     setFitToHeight(true);
     setHbarPolicy(ScrollBarPolicy.NEVER);
     setFocusTraversable(false);
-    HBox.setHgrow(strips, Priority.ALWAYS);
-    traceBox = new HBox(8, stripNames, strips);
+    Label scale = Pieces.label(Texts.of("prove.scale", (int) SECONDS), "quiet", "small");
+    HBox foot = Pieces.row(0, Pieces.gap(), scale);
+    VBox picture = new VBox(2, strips, foot);
+    HBox.setHgrow(picture, Priority.ALWAYS);
+    traceBox = new HBox(8, stripNames, picture);
     strips.getStyleClass().add("trace");
     strips.setAccessibleText(Texts.of("prove.trace"));
     prove =

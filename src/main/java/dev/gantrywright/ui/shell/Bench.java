@@ -45,6 +45,8 @@ public final class Bench extends VBox implements Subscription {
     HBox middle = new HBox(plan, place);
     HBox.setHgrow(place, Priority.ALWAYS);
     place.setMinSize(0, 0);
+    middle.setMinWidth(0);
+    setMinWidth(0);
     middle.setMinHeight(0);
     VBox.setVgrow(middle, Priority.ALWAYS);
     getChildren().addAll(header, route, middle, strip);

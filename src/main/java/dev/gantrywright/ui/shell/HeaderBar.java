@@ -11,6 +11,8 @@ import javafx.scene.layout.Region;
 
 /** Which printer, which board, what is connected; undo, redo, and the stop button in its corner. */
 public final class HeaderBar extends HBox {
+  private static final double NARROW = 860;
+
   private final Label name = new Label();
   private final Label about = new Label();
   private final Label link = new Label();
@@ -59,9 +61,21 @@ public final class HeaderBar extends HBox {
     HBox tools = new HBox(2, printers, undo, redo, find, keys);
     tools.setAlignment(javafx.geometry.Pos.CENTER);
     getChildren().addAll(name, about, said, gap, tools, link, stop);
+    setMinWidth(0);
+    widthProperty().addListener((o, before, now) -> fit(now.doubleValue(), printers));
     undo(Optional.empty());
     redo(Optional.empty());
     connected(false, Texts.of("link.none"));
+  }
+
+  /** In a narrow window the keys serve where the words no longer fit. */
+  private void fit(double width, Button printers) {
+    boolean wide = width >= NARROW;
+    for (javafx.scene.Node node :
+        new javafx.scene.Node[] {about, said, printers, undo, redo, link}) {
+      node.setVisible(wide);
+      node.setManaged(wide);
+    }
   }
 
   private static Button button(String key) {

@@ -59,6 +59,7 @@ public final class LinePanel extends VBox implements Subscription {
     list.setFixedCellSize(20);
     list.setCellFactory(view -> new Row());
     list.setPrefHeight(190);
+    list.setMinHeight(120);
     list.setId("line-log");
     list.setAccessibleText(Texts.of("line.log"));
     list.getStyleClass().add("sheet-list");

@@ -14,15 +14,15 @@ import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.transform.Scale;
 
 /** One printer on the start page: its plan in small, what it is, what is open. */
 final class PrinterRow extends HBox {
-  private static final double PLAN_WIDTH = 300;
-  private static final double PLAN_HEIGHT = 380;
-  private static final double SHRUNK = 0.34;
+  private static final double DRAWN = 240;
+  private static final double SHRUNK = 0.38;
 
   private final CheckBox chosen = new CheckBox();
 
@@ -63,24 +63,22 @@ final class PrinterRow extends HBox {
   }
 
   private static Region picture(PrinterCard card) {
-    Region frame = new Region();
-    frame.setMinSize(PLAN_WIDTH * SHRUNK, 84);
-    frame.setMaxSize(PLAN_WIDTH * SHRUNK, 84);
+    Pane frame = new Pane();
+    frame.setMinSize(DRAWN * SHRUNK, DRAWN * SHRUNK);
+    frame.setMaxSize(DRAWN * SHRUNK, DRAWN * SHRUNK);
     if (card.profile().isEmpty()) {
       return frame;
     }
-    MachinePlan plan = new MachinePlan(part -> {});
+    MachinePlan plan = MachinePlan.small();
     plan.show(
         new PlanContent(card.profile().get(), card.board(), "", Map.of(), Map.of(), Set.of()));
     plan.setMouseTransparent(true);
     plan.setAccessibleText(Texts.of("plan.title"));
-    javafx.scene.layout.Pane small = new javafx.scene.layout.Pane(plan);
-    plan.resize(PLAN_WIDTH, PLAN_HEIGHT * 0.66);
     plan.setManaged(false);
+    plan.resize(DRAWN, DRAWN);
     plan.getTransforms().add(new Scale(SHRUNK, SHRUNK));
-    small.setMinSize(PLAN_WIDTH * SHRUNK, 84);
-    small.setMaxSize(PLAN_WIDTH * SHRUNK, 84);
-    return small;
+    frame.getChildren().add(plan);
+    return frame;
   }
 
   private static VBox words(PrinterCard card) {

@@ -2,6 +2,7 @@ package dev.gantrywright.ui.state;
 
 import dev.gantrywright.machine.Field;
 import dev.gantrywright.machine.Fields;
+import java.util.List;
 import java.util.Locale;
 
 /** Field paths in the words of the bench: "X axis", "x min", "X steps/mm". */
@@ -38,7 +39,8 @@ public final class PlaceNames {
     String label = Fields.at(path).map(Field::label).orElse(path);
     String[] keys = path.split("\\.");
     if (keys.length < 3) {
-      return label;
+      boolean whole = List.of("axes", "endstops", "heaters").contains(keys[0]) && keys.length == 2;
+      return whole ? part(path) : label;
     }
     String small = label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
     return switch (keys[0]) {

@@ -74,9 +74,19 @@ public final class RuleInspector implements Inspector {
         Gravity.valueOf(finding.level().name()),
         finding.path(),
         field ? PlaceNames.field(finding.path()) : finding.path(),
-        finding.evidence(),
-        finding.summary() + " " + finding.source(),
+        sentence(finding.evidence()),
+        sentence(finding.summary()) + " " + Texts.of("remark.source", finding.source()),
         finding.remedies().stream().map(RuleInspector::fix).toList());
+  }
+
+  /** Begins with a capital and ends with a stop, as a remark in a margin does. */
+  private static String sentence(String words) {
+    String text = words.strip();
+    if (text.isEmpty()) {
+      return text;
+    }
+    String begun = Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    return begun.endsWith(".") ? begun : begun + ".";
   }
 
   private static Remark.Fix fix(Remedy remedy) {

@@ -1,9 +1,9 @@
 package dev.gantrywright.ui.write;
 
-import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.ExportDesk;
 import dev.gantrywright.ui.state.ExportState;
+import dev.gantrywright.ui.state.PatchedPlace;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
@@ -11,7 +11,6 @@ import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -45,7 +44,8 @@ final class ExportBar extends VBox implements Subscription {
     this.export = export;
     target.setId("export-target");
     target.setAccessibleText(Texts.of("write.target"));
-    target.setText(proposed(desk.opened().get()));
+    Path proposed = PatchedPlace.of(desk.opened().get());
+    target.setText(proposed == null ? "" : proposed.toString());
     HBox box = new HBox(target);
     box.getStyleClass().add("field-box");
     HBox.setHgrow(target, Priority.ALWAYS);
@@ -68,15 +68,6 @@ final class ExportBar extends VBox implements Subscription {
     getChildren().addAll(Pieces.row(10, label, box, browse, write), outcome);
     subscriptions.add(export.state().observe(this::show));
     subscriptions.add(desk.judged().observe(judged -> enable()));
-  }
-
-  private static String proposed(OpenPrinter printer) {
-    if (printer.folder() == null) {
-      return "";
-    }
-    Path root = printer.folder().root().toAbsolutePath().normalize();
-    String name = printer.title().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    return root.resolveSibling(root.getFileName() + "-" + name).toString();
   }
 
   private void browse() {

@@ -39,6 +39,7 @@ final class SettingsList extends VBox {
     box.getStyleClass().add("field-box");
     HBox.setHgrow(search, Priority.ALWAYS);
     HBox.setHgrow(box, Priority.ALWAYS);
+    list.setId("settings");
     list.setFixedCellSize(26);
     list.setCellFactory(view -> new SettingCell());
     list.setAccessibleText(Texts.of("write.settings"));

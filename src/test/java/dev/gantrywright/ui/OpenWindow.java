@@ -1,0 +1,211 @@
+package dev.gantrywright.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import dev.gantrywright.app.DemoWorkshop;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.theme.Typefaces;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A window of the workbench on the demo workshop in a folder of its own, for one test. */
+final class OpenWindow implements AutoCloseable {
+  private static Throwable unusable;
+  private static boolean started;
+
+  private final Path data;
+  private WorkbenchWindow window;
+  private Stage stage;
+
+  /**
+   * Opens the window.
+   *
+   * <p>Skips the test visibly where this machine lacks what JavaFX needs to draw text.
+   */
+  OpenWindow(Path data) throws Exception {
+    toolkit();
+    this.data = data;
+    DemoWorkshop.unpack(workshop());
+    on(
+        () -> {
+          stage = new Stage();
+          window = new WorkbenchWindow(stage, Surroundings.in(data, workshop()));
+          stage.setX(0);
+          stage.setY(0);
+          stage.setWidth(1280);
+          stage.setHeight(720);
+          window.show();
+          return null;
+        });
+  }
+
+  private static synchronized void toolkit() throws InterruptedException {
+    if (!started) {
+      started = true;
+      CountDownLatch up = new CountDownLatch(1);
+      try {
+        Platform.startup(
+            () -> {
+              Platform.setImplicitExit(false);
+              try {
+                Typefaces.load();
+                new javafx.scene.text.Text("proof").getLayoutBounds();
+              } catch (Throwable noText) {
+                unusable = noText;
+              }
+              up.countDown();
+            });
+        if (!up.await(30, TimeUnit.SECONDS)) {
+          unusable = new IllegalStateException("the toolkit did not start");
+        }
+      } catch (IllegalStateException running) {
+        up.countDown();
+      } catch (Throwable noToolkit) {
+        unusable = noToolkit;
+      }
+    }
+    assumeTrue(unusable == null, () -> "JavaFX cannot draw text here: " + unusable);
+  }
+
+  Path workshop() {
+    return data.resolve("harbour-street-workshop");
+  }
+
+  /** Opens Heron and waits until it has been checked. */
+  PrinterDesk heron() throws Exception {
+    Path file = workshop().resolve("heron.printer.json");
+    on(
+        () -> {
+          window.open(file);
+          return null;
+        });
+    until(() -> window.printer().map(desk -> settled(desk)).orElse(false));
+    return window.printer().orElseThrow();
+  }
+
+  private static boolean settled(PrinterDesk desk) {
+    return desk.judged().get().revision() == desk.values().revision();
+  }
+
+  /** Waits until checks and plan belong to the profile as it stands. */
+  void settle() throws Exception {
+    until(() -> settled(window.printer().orElseThrow()));
+  }
+
+  WorkbenchWindow window() {
+    return window;
+  }
+
+  /** Runs on the toolkit's thread and waits for it. */
+  <T> T on(Callable<T> act) throws Exception {
+    FutureTask<T> task = new FutureTask<>(act);
+    Platform.runLater(task);
+    return task.get(30, TimeUnit.SECONDS);
+  }
+
+  void run(Runnable act) throws Exception {
+    on(
+        () -> {
+          act.run();
+          return null;
+        });
+  }
+
+  void until(BooleanSupplier reached) throws Exception {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+    while (!on(reached::getAsBoolean)) {
+      assertThat(System.nanoTime()).as("reached in time").isLessThan(end);
+      Thread.sleep(20);
+    }
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  Optional<Node> find(String selector) throws Exception {
+    return on(() -> Optional.ofNullable(window.scene().lookup(selector)));
+  }
+
+  /** Clicks a node with the mouse. */
+  void click(String selector) throws Exception {
+    until(() -> shown(selector));
+    run(
+        () -> {
+          Node node = window.scene().lookup(selector);
+          Bounds at = node.localToScreen(node.getLayoutBounds());
+          Robot robot = new Robot();
+          robot.mouseMove(at.getCenterX(), at.getCenterY());
+          robot.mouseClick(javafx.scene.input.MouseButton.PRIMARY);
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private boolean shown(String selector) {
+    Node node = window.scene().lookup(selector);
+    return node != null && node.isVisible() && node.getLayoutBounds().getWidth() > 0;
+  }
+
+  /** Gives a field the keyboard, as the Tab key does, and replaces what stands in it. */
+  void type(String selector, String text) throws Exception {
+    until(() -> shown(selector));
+    run(() -> window.scene().lookup(selector).requestFocus());
+    press(KeyCode.CONTROL, KeyCode.A);
+    for (char each : text.toCharArray()) {
+      run(
+          () -> {
+            Node owner = window.scene().getFocusOwner();
+            owner.fireEvent(
+                new javafx.scene.input.KeyEvent(
+                    javafx.scene.input.KeyEvent.KEY_TYPED,
+                    String.valueOf(each),
+                    "",
+                    KeyCode.UNDEFINED,
+                    false,
+                    false,
+                    false,
+                    false));
+          });
+    }
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** Presses keys together, the last one shortest. */
+  void press(KeyCode... keys) throws Exception {
+    run(
+        () -> {
+          Robot robot = new Robot();
+          for (KeyCode key : keys) {
+            robot.keyPress(key);
+          }
+          for (int i = keys.length - 1; i >= 0; i--) {
+            robot.keyRelease(keys[i]);
+          }
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** Ends as a kill does: nothing is closed or saved on the way out. */
+  void kill() throws Exception {
+    run(() -> stage.hide());
+  }
+
+  @Override
+  public void close() throws Exception {
+    run(
+        () -> {
+          window.close();
+          stage.hide();
+        });
+  }
+}
