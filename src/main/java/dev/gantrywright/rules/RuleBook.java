@@ -27,6 +27,11 @@ public final class RuleBook {
     return entries.stream().map(Entry::rule).toList();
   }
 
+  /** The part of this book that is one rule; empty where no rule has the id. */
+  public RuleBook only(String id) {
+    return new RuleBook(entries.stream().filter(entry -> entry.rule().id().equals(id)).toList());
+  }
+
   /** Every finding, worst first. */
   public List<Finding> check(CheckInput input) {
     return run(input).findings();

@@ -50,7 +50,10 @@ class CatalogueTest {
             .filter(Example::bad)
             .flatMap(
                 example ->
-                    book.check(Workshop.printer(example.printer(), example.patch())).stream())
+                    book
+                        .only(rule.id())
+                        .check(Workshop.printer(example.printer(), example.patch()))
+                        .stream())
             .filter(finding -> finding.id().equals(rule.id()))
             .flatMap(finding -> finding.remedies().stream())
             .map(Remedy::safety)

@@ -32,6 +32,7 @@ public final class BoardRules {
         new TargetNotStated(),
         new ConstantNotStated(),
         new CommandIgnoresTarget(),
-        new SheetNotOpen());
+        new SheetNotOpen(),
+        new ArtefactKindUnknown());
   }
 }

@@ -19,7 +19,12 @@ import dev.gantrywright.rules.Sink;
     family = Family.DRIVERS,
     fix = Rule.Fix.REVIEW,
     summary = "The current is above what the driver IC bears",
-    reads = {"axes.*.driver.current", "axes.*.driver.ic"},
+    reads = {
+      "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic"
+    },
     source = "the driver IC's data sheet, highest RMS current")
 public final class CurrentAboveDriver implements Check {
   @Override
@@ -30,27 +35,29 @@ public final class CurrentAboveDriver implements Check {
         .forEach(
             (name, axis) -> {
               DriverIc ic = context.driver(axis).orElse(null);
-              Double set = axis.driver().current();
+              RunCurrent run = RunCurrent.of(context, name, axis).orElse(null);
               if (ic == null
-                  || set == null
+                  || run == null
                   || ic.rmsAmps().isEmpty()
-                  || set <= ic.rmsAmps().getAsDouble()) {
+                  || run.rmsAmps() <= ic.rmsAmps().getAsDouble()) {
                 return;
               }
-              String path = "axes." + name + ".driver.current";
               double most = ic.rmsAmps().getAsDouble();
               double better = Double.parseDouble(n(Math.floor(most * 70) / 100));
               sink.sourced(
-                  path,
+                  run.path(),
                   "found "
-                      + n(set)
-                      + " A RMS; the "
+                      + run.words()
+                      + "; the "
                       + ic.ic()
                       + " bears "
                       + n(most)
                       + " A RMS, well cooled",
                   ic.source(),
-                  Remedy.review("Set " + n(better) + " A RMS, 70 % of its limit", path, better));
+                  Remedy.review(
+                      "Set " + n(better) + " A RMS, 70 % of its limit",
+                      run.path(),
+                      run.valueFor(better)));
             });
   }
 }

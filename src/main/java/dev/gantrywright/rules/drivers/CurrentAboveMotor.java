@@ -19,7 +19,13 @@ import dev.gantrywright.rules.Sink;
     family = Family.DRIVERS,
     fix = Rule.Fix.REVIEW,
     summary = "The driver is set above the motor's rated current",
-    reads = {"axes.*.driver.current", "axes.*.motor.ratedCurrent"},
+    reads = {
+      "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
+      "axes.*.motor.ratedCurrent"
+    },
     source = "the motor's data sheet; copper loss grows with the square of the current (Joule)")
 public final class CurrentAboveMotor implements Check {
   @Override
@@ -29,28 +35,31 @@ public final class CurrentAboveMotor implements Check {
         .axes()
         .forEach(
             (name, axis) -> {
-              Double set = axis.driver().current();
+              RunCurrent run = RunCurrent.of(context, name, axis).orElse(null);
               Double rated = axis.motor().ratedCurrent();
-              if (!known(set, rated) || set <= rated) {
+              if (!known(run, rated) || run.rmsAmps() <= rated) {
                 return;
               }
-              String path = "axes." + name + ".driver.current";
+              double set = run.rmsAmps();
               String peak =
                   Math.abs(set / rated - Math.sqrt(2)) < 0.02
                       ? "; the ratio is √2: a peak current stands where RMS belongs"
                       : "";
               double better = Double.parseDouble(n(rated * 0.8));
               sink.report(
-                  path,
+                  run.path(),
                   "found "
-                      + n(set)
-                      + " A RMS, the motor is rated "
+                      + run.words()
+                      + ", the motor is rated "
                       + n(rated)
                       + " A: "
                       + n(100 * (set * set / rated / rated - 1))
                       + " % more heat in the windings"
                       + peak,
-                  Remedy.review("Set " + n(better) + " A RMS, 80 % of the rating", path, better));
+                  Remedy.review(
+                      "Set " + n(better) + " A RMS, 80 % of the rating",
+                      run.path(),
+                      run.valueFor(better)));
             });
   }
 }

@@ -20,7 +20,13 @@ import dev.gantrywright.rules.Sink;
     family = Family.DRIVERS,
     fix = Rule.Fix.REVIEW,
     summary = "The current is above the rating of the board's driver socket",
-    reads = {"axes.*.driver.current", "axes.*.driver.socket"},
+    reads = {
+      "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
+      "axes.*.driver.socket"
+    },
     source = "the board sheet's sockets")
 public final class CurrentAboveSocket implements Check {
   @Override
@@ -30,20 +36,19 @@ public final class CurrentAboveSocket implements Check {
         .axes()
         .forEach(
             (name, axis) -> {
-              Double set = axis.driver().current();
+              RunCurrent run = RunCurrent.of(context, name, axis).orElse(null);
               Double most = context.socket(name, axis).map(DriverSocket::maxAmps).orElse(null);
-              if (known(set, most) && set > most) {
-                String path = "axes." + name + ".driver.current";
+              if (known(run, most) && run.rmsAmps() > most) {
                 sink.report(
-                    path,
+                    run.path(),
                     "found "
-                        + n(set)
-                        + " A RMS, the socket of the "
+                        + run.words()
+                        + ", the socket of the "
                         + context.boardName()
                         + " is rated "
                         + n(most)
                         + " A",
-                    Remedy.review("Set " + n(most) + " A RMS", path, most));
+                    Remedy.review("Set " + n(most) + " A RMS", run.path(), run.valueFor(most)));
               }
             });
   }

@@ -19,7 +19,13 @@ import dev.gantrywright.rules.Sink;
     family = Family.DRIVERS,
     fix = Rule.Fix.REVIEW,
     summary = "The driver is set far below the motor's rated current",
-    reads = {"axes.*.driver.current", "axes.*.motor.ratedCurrent"},
+    reads = {
+      "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
+      "axes.*.motor.ratedCurrent"
+    },
     source =
         "holding torque is proportional to current up to the rating (motor makers' sheets, memory); 40 % (common practice, no published source)")
 public final class CurrentFarBelowMotor implements Check {
@@ -30,23 +36,26 @@ public final class CurrentFarBelowMotor implements Check {
         .axes()
         .forEach(
             (name, axis) -> {
-              Double set = axis.driver().current();
+              RunCurrent run = RunCurrent.of(context, name, axis).orElse(null);
               Double rated = axis.motor().ratedCurrent();
-              if (!known(set, rated) || set >= 0.4 * rated) {
+              if (!known(run, rated) || run.rmsAmps() >= 0.4 * rated) {
                 return;
               }
-              String path = "axes." + name + ".driver.current";
+              double set = run.rmsAmps();
               double better = Double.parseDouble(n(rated * 0.6));
               sink.report(
-                  path,
+                  run.path(),
                   "found "
-                      + n(set)
-                      + " A RMS, the motor is rated "
+                      + run.words()
+                      + ", the motor is rated "
                       + n(rated)
                       + " A: "
                       + n(100 * set / rated)
                       + " % of its torque",
-                  Remedy.review("Set " + n(better) + " A RMS, 60 % of the rating", path, better));
+                  Remedy.review(
+                      "Set " + n(better) + " A RMS, 60 % of the rating",
+                      run.path(),
+                      run.valueFor(better)));
             });
   }
 }

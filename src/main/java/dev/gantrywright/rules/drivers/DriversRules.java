@@ -29,6 +29,7 @@ public final class DriversRules {
         new DriverCurrentNotListenedTo(),
         new VrefAboveRange(),
         new SocketNotOnBoard(),
-        new SocketShared());
+        new SocketShared(),
+        new WindingTimeConstantUnusual());
   }
 }

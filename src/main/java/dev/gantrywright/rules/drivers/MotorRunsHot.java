@@ -19,7 +19,13 @@ import dev.gantrywright.rules.Sink;
     family = Family.DRIVERS,
     fix = Rule.Fix.REVIEW,
     summary = "The windings turn more power into heat than the motor's case sheds",
-    reads = {"axes.*.driver.current", "axes.*.motor.ohms"},
+    reads = {
+      "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
+      "axes.*.motor.ohms"
+    },
     source =
         "P = 2 I² R, both phases at their RMS current (Joule); 10 W for a motor of this class (common practice, no published source)")
 public final class MotorRunsHot implements Check {
@@ -30,24 +36,24 @@ public final class MotorRunsHot implements Check {
         .axes()
         .forEach(
             (name, axis) -> {
-              Double amps = axis.driver().current();
+              RunCurrent run = RunCurrent.of(context, name, axis).orElse(null);
               Double ohms = axis.motor().ohms();
-              if (!known(amps, ohms)) {
+              if (!known(run, ohms)) {
                 return;
               }
+              double amps = run.rmsAmps();
               double watts = 2 * amps * amps * ohms;
               if (watts > 10) {
                 double better = Math.floor(Math.sqrt(10 / 2 / ohms) * 100) / 100;
-                String path = "axes." + name + ".driver.current";
                 sink.report(
-                    path,
+                    run.path(),
                     n(amps)
                         + " A RMS through "
                         + n(ohms)
                         + " Ω: "
                         + n(watts)
                         + " W in the windings, about 10 W leave the case by itself",
-                    Remedy.review("Set " + n(better) + " A RMS", path, better));
+                    Remedy.review("Set " + n(better) + " A RMS", run.path(), run.valueFor(better)));
               }
             });
   }

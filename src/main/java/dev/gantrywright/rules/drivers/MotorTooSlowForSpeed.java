@@ -27,6 +27,9 @@ import dev.gantrywright.rules.Sink;
       "axes.*.stepsPerMm",
       "axes.*.driver.microsteps",
       "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
       "axes.*.motor.millihenries",
       "supply.volts"
     },
@@ -42,7 +45,8 @@ public final class MotorTooSlowForSpeed implements Check {
         .forEach(
             (name, axis) -> {
               Double henry = axis.motor().millihenries();
-              Double amps = axis.driver().current();
+              Double amps =
+                  RunCurrent.of(context, name, axis).map(RunCurrent::rmsAmps).orElse(null);
               if (!known(
                       volts,
                       henry,

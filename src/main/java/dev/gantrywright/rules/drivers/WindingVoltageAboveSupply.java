@@ -20,7 +20,14 @@ import dev.gantrywright.rules.Sink;
     family = Family.DRIVERS,
     fix = Rule.Fix.SHOW_ONLY,
     summary = "The supply cannot drive the set current through the winding",
-    reads = {"axes.*.driver.current", "axes.*.motor.ohms", "supply.volts"},
+    reads = {
+      "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
+      "axes.*.motor.ohms",
+      "supply.volts"
+    },
     source = "Ohm's law at the peak of the current")
 public final class WindingVoltageAboveSupply implements Check {
   @Override
@@ -31,7 +38,8 @@ public final class WindingVoltageAboveSupply implements Check {
         .axes()
         .forEach(
             (name, axis) -> {
-              Double amps = axis.driver().current();
+              Double amps =
+                  RunCurrent.of(context, name, axis).map(RunCurrent::rmsAmps).orElse(null);
               Double ohms = axis.motor().ohms();
               if (known(volts, amps, ohms) && DriverCurrent.peakOfRms(amps) * ohms > volts * 0.8) {
                 sink.report(

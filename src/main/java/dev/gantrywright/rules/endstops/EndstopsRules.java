@@ -32,6 +32,8 @@ public final class EndstopsRules {
         new EndstopWithoutAxis(),
         new ProbeBelowNozzle(),
         new InputNotStated(),
-        new InterruptWithoutFilter());
+        new InterruptWithoutFilter(),
+        new PullUpsInParallel(),
+        new ThreeWireVoltageUnusual());
   }
 }

@@ -38,6 +38,13 @@ public final class MotionRules {
         new ScrewTurnsFast(),
         new DriveIncomplete(),
         new StepsNotStated(),
-        new FeedAxisHomes());
+        new FeedAxisHomes(),
+        new RampTimeUnusual(),
+        new HomingFarBelowTopSpeed(),
+        new FeedImplausiblyFast(),
+        new CrossingTakesLong(),
+        new HeightUnlikeBed(),
+        new LayerHeightUnusual(),
+        new PrintingSpeedUnusual());
   }
 }

@@ -36,7 +36,7 @@ public final class TravelShortOfBed implements Check {
         continue;
       }
       double travel = axis.travelMax() - axis.travelMin();
-      if (travel > 0 && travel < bed - 1) {
+      if (travel > 0 && travel < bed - 0.5) {
         sink.report(
             "axes." + name + ".travelMax",
             "found "

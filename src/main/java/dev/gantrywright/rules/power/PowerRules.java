@@ -23,6 +23,9 @@ public final class PowerRules {
         new StopCommandEmpty(),
         new SupplyDropLarge(),
         new SupplyNotStated(),
-        new SupplyWireTooThin());
+        new SupplyWireTooThin(),
+        new CableLengthImplausible(),
+        new SupplyFarAboveLoad(),
+        new SupplyWireOversized());
   }
 }

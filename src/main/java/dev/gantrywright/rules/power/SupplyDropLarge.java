@@ -30,7 +30,7 @@ import dev.gantrywright.rules.Sink;
       "axes.*.motor.ohms"
     },
     source =
-        "drop = 2 I l ρ / A, copper 0.017241 Ω mm²/m at 20 °C (IEC 60028); 3 % (common practice, no published source)")
+        "drop = 2 I l ρ / A, copper 0.017241 Ω mm²/m at 20 °C (IEC 60028); 2.5 % (common practice, no published source)")
 public final class SupplyDropLarge implements Check {
   @Override
   public void check(Context context, Sink sink) {
@@ -42,7 +42,7 @@ public final class SupplyDropLarge implements Check {
     }
     double drop = Wire.dropVolts(budget.amps(), length, wire);
     double volts = context.profile().supply().volts();
-    if (drop > 0.03 * volts) {
+    if (drop > 0.025 * volts) {
       sink.report(
           "supply.wireLength",
           n(budget.amps())

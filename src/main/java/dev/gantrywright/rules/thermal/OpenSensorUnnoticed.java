@@ -42,7 +42,7 @@ public final class OpenSensorUnnoticed implements Check {
               if (sensor == null
                   || heater.minimum() == null
                   || sensor.kind() != Sensor.Kind.NTC
-                  || heater.minimum() > 0) {
+                  || heater.minimum() >= 2) {
                 return;
               }
               String path = "heaters." + name + ".minimum";

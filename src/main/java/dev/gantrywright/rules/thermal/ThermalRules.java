@@ -28,6 +28,10 @@ public final class ThermalRules {
         new OutputShared(),
         new VoltageDropLarge(),
         new LimitHardlyBelowRating(),
-        new ProtectionNotStated());
+        new ProtectionNotStated(),
+        new BangBangOnNozzle(),
+        new LimitFarBelowRating(),
+        new HeaterPowerImplausible(),
+        new WireOversized());
   }
 }

@@ -23,7 +23,7 @@ import dev.gantrywright.rules.Sink;
     summary = "Much of the heater's voltage is lost in its cable",
     reads = {"heaters.*.wire", "heaters.*.wireLength", "heaters.*.watts", "heaters.*.volts"},
     source =
-        "drop = 2 I l ρ / A, copper 0.017241 Ω mm²/m at 20 °C (IEC 60028); 5 % (common practice, no published source)")
+        "drop = 2 I l ρ / A, copper 0.017241 Ω mm²/m at 20 °C (IEC 60028); 3 % (common practice, no published source)")
 public final class VoltageDropLarge implements Check {
   @Override
   public void check(Context context, Sink sink) {
@@ -39,7 +39,7 @@ public final class VoltageDropLarge implements Check {
               }
               double amps = HeaterPower.amps(heater.volts(), heater.watts());
               double drop = Wire.dropVolts(amps, heater.wireLength(), heater.wire());
-              if (drop > 0.05 * heater.volts()) {
+              if (drop > 0.03 * heater.volts()) {
                 sink.report(
                     "heaters." + name + ".wireLength",
                     n(amps)
