@@ -1,10 +1,13 @@
 package dev.gantrywright;
 
 import dev.gantrywright.cli.Cli;
+import dev.gantrywright.cli.ExitStatus;
 import dev.gantrywright.cli.TerminalJob;
+import dev.gantrywright.ui.WorkbenchLauncher;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.util.Optional;
 
 /** The entry point: a verb runs on the command line, no verb opens the window. */
 public final class Gantrywright {
@@ -17,8 +20,12 @@ public final class Gantrywright {
     if (args.length > 0) {
       System.exit(Cli.run(out, err, args));
     }
-    String display = Display.ofThisProcess().missing();
-    out.println(display + ": the same job runs in the terminal");
+    String missing = Display.ofThisProcess().missing();
+    if (missing.isEmpty()) {
+      WorkbenchLauncher.open(Optional.empty());
+      System.exit(ExitStatus.FINE);
+    }
+    out.println(missing + ": the same job runs in the terminal");
     System.exit(new TerminalJob(out, err).run());
   }
 }
