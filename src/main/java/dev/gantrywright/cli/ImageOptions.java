@@ -59,13 +59,10 @@ final class ImageOptions {
     }
   }
 
-  /** The controller, where one is named. */
+  /** The controller, where one is named; an offset alone says nothing without its flash. */
   Optional<Chip> chip(Optional<BoardSheet> sheet) {
     String part = mcu != null ? mcu : sheet.map(BoardSheet::mcu).orElse(null);
     if (part == null) {
-      if (offset != null) {
-        throw new UsageProblem("--offset means nothing without a controller; add --mcu PART");
-      }
       return Optional.empty();
     }
     return Optional.of(

@@ -16,6 +16,9 @@ final class ImageText {
   private static final int BAR = 40;
   private static final int SEGMENTS_SHOWN = 8;
 
+  /** What fills memory, the most telling first. */
+  private static final String SIGNS = "!#VZB-.";
+
   private ImageText() {}
 
   static void print(PrintWriter out, Path file, Image read, Optional<Verdict> verdict) {
@@ -84,7 +87,8 @@ final class ImageText {
   }
 
   /**
-   * {@code flash [BBPPPP....] 35,788 of 1,048,576 bytes}; each sign is what fills most of its part.
+   * {@code flash [BBPPPP....] 35,788 of 1,048,576 bytes}; each sign is the most telling of what its
+   * part holds.
    */
   static String bar(MemoryPicture.Bank bank) {
     StringBuilder bar = new StringBuilder();
@@ -111,24 +115,26 @@ final class ImageText {
                 Locale.ROOT, "%,d bytes; this format does not tell its use", bank.range().size()));
   }
 
-  /** Anything that is used wins over free memory, so that a small program still shows. */
+  /** The rarest filling wins, so that a small program still shows beside a bootloader. */
   private static char sign(MemoryPicture.Bank bank, long from, long to) {
-    char sign = '.';
+    int best = SIGNS.length() - 1;
     for (MemoryPicture.Fill f : bank.fills()) {
       if (f.range().start() < to && f.range().end() > from) {
-        char own =
-            switch (f.kind()) {
-              case BOOTLOADER -> 'B';
-              case PROGRAM -> '#';
-              case VARIABLES -> 'V';
-              case CLEARED -> 'Z';
-              case STACK_ROOM -> '-';
-              case OVER -> '!';
-              case FREE -> '.';
-            };
-        sign = sign == '.' || sign == '-' ? own : sign;
+        best = Math.min(best, SIGNS.indexOf(own(f.kind())));
       }
     }
-    return sign;
+    return SIGNS.charAt(best);
+  }
+
+  private static char own(MemoryPicture.Kind kind) {
+    return switch (kind) {
+      case BOOTLOADER -> 'B';
+      case PROGRAM -> '#';
+      case VARIABLES -> 'V';
+      case CLEARED -> 'Z';
+      case STACK_ROOM -> '-';
+      case OVER -> '!';
+      case FREE -> '.';
+    };
   }
 }

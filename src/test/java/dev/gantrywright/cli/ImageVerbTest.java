@@ -31,6 +31,8 @@ class ImageVerbTest {
     CommandRun run = image(bin, "--mcu", "STM32F405RGT6", "--offset", "0x8000", "--format", "json");
     assertThat(run.status()).as(run.err() + run.out()).isZero();
     JsonNode d = run.json();
+    assertThat(image(bin, "--mcu", "STM32F405RG", "--offset", "0x8000").out())
+        .contains("flash                  [B#.", "nothing against loading");
     assertThat(d.path("format").asString()).isEqualTo("raw binary");
     assertThat(d.path("start").asLong()).isEqualTo(0x08008000L);
     assertThat(d.path("bytes").asLong()).isEqualTo(Files.size(bin));
@@ -74,6 +76,7 @@ class ImageVerbTest {
     CommandRun run = image(file);
     assertThat(run.status()).isZero();
     assertThat(run.out()).contains("not judged: name the controller");
+    assertThat(image(file, "--offset", "0x8000").status()).isZero();
   }
 
   @Test
@@ -87,7 +90,6 @@ class ImageVerbTest {
           image(folder.resolve("no.bin")),
           image(folder),
           image(elf, "--mcu", "NOSUCH"),
-          image(elf, "--offset", "0x8000"),
           image(elf, "--mcu", "STM32F405RG", "--offset", "-5"),
           image(elf, "--mcu", "STM32F405RG", "--offset", "lots")
         }) {
