@@ -1,5 +1,6 @@
 package dev.gantrywright.cli;
 
+import dev.gantrywright.link.BaudSearch;
 import dev.gantrywright.link.ByteLog;
 import dev.gantrywright.link.CommandTable;
 import dev.gantrywright.link.Connector;
@@ -28,6 +29,8 @@ final class MachineLine implements AutoCloseable {
 
   /** Boards that restart when the port is opened take some seconds (common practice). */
   private static final Duration START_PATIENCE = Duration.ofSeconds(12);
+
+  private static final Duration LISTEN = Duration.ofSeconds(3);
 
   private final PrinterProfile profile;
   private final LineSession session;
@@ -63,7 +66,7 @@ final class MachineLine implements AutoCloseable {
               new LineSession.Parts(
                   address.toString(),
                   connector,
-                  settings(profile.serial(), options.baud),
+                  settings(profile.serial(), options.baud, connector, dialect),
                   dialect,
                   CommandTable.standard(),
                   SessionTiming.standard(),
@@ -80,15 +83,35 @@ final class MachineLine implements AutoCloseable {
     }
   }
 
-  static SerialSettings settings(Serial serial, String baud) {
+  private static SerialSettings settings(
+      Serial serial, String baud, Connector connector, Dialect dialect) throws LinkException {
     int rate = serial.baud() == null ? USUAL_BAUD : serial.baud();
-    if (baud != null) {
-      try {
-        rate = Integer.parseInt(baud);
-      } catch (NumberFormatException e) {
-        throw new IllegalArgumentException("--baud is '" + baud + "'; a whole number is wanted", e);
-      }
+    SerialSettings described = framing(serial, rate);
+    if (baud == null) {
+      return described;
     }
+    if (baud.equalsIgnoreCase("auto")) {
+      List<BaudSearch.Heard> heard =
+          new BaudSearch(connector, described, dialect, System::nanoTime)
+              .run(BaudSearch.usualFrom(rate), LISTEN);
+      return described.withBaud(
+          BaudSearch.found(heard)
+              .orElseThrow(
+                  () ->
+                      new LinkException(
+                          LinkException.Kind.SILENT,
+                          "the board answers at none of the usual baud rates: look at its power, and"
+                              + " at link.identityQuery")));
+    }
+    try {
+      return described.withBaud(Integer.parseInt(baud));
+    } catch (NumberFormatException e) {
+      throw new IllegalArgumentException(
+          "--baud is '" + baud + "'; a whole number or 'auto' is wanted", e);
+    }
+  }
+
+  private static SerialSettings framing(Serial serial, int rate) {
     SerialSettings.Parity parity =
         serial.parity() == null
             ? SerialSettings.Parity.NONE

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.LongSupplier;
 
 /** Finds the baud rate of a line by asking at one rate after the other. Only a question is sent. */
@@ -13,6 +14,9 @@ public final class BaudSearch {
   public static final List<Integer> USUAL =
       List.of(
           115_200, 250_000, 57_600, 38_400, 19_200, 9_600, 230_400, 500_000, 921_600, 1_000_000);
+
+  private static final int FREE_TRIES = 20;
+  private static final long FREE_NANOS = 100_000_000L;
 
   /**
    * What was heard at one rate.
@@ -45,7 +49,7 @@ public final class BaudSearch {
   public List<Heard> run(List<Integer> rates, Duration patience) throws LinkException {
     List<Heard> heard = new ArrayList<>();
     for (int baud : rates) {
-      Heard one = listen(baud, patience);
+      Heard one = heard.isEmpty() ? listen(baud, patience) : listenWhenFree(baud, patience);
       heard.add(one);
       if (one.answered()) {
         break;
@@ -54,9 +58,32 @@ public final class BaudSearch {
     return heard;
   }
 
+  /** The usual rates with the one that is described first. */
+  public static List<Integer> usualFrom(int described) {
+    List<Integer> rates = new ArrayList<>(USUAL);
+    rates.remove(Integer.valueOf(described));
+    rates.add(0, described);
+    return rates;
+  }
+
   /** The rate that answered, if any did. */
   public static Optional<Integer> found(List<Heard> heard) {
     return heard.stream().filter(Heard::answered).map(Heard::baud).findFirst();
+  }
+
+  /** A remote server may need a moment to see that we have let its port go. */
+  private Heard listenWhenFree(int baud, Duration patience) throws LinkException {
+    for (int tries = 0; ; tries++) {
+      try {
+        return listen(baud, patience);
+      } catch (LinkException e) {
+        boolean ours = e.kind() == LinkException.Kind.BUSY || e.kind() == LinkException.Kind.LOST;
+        if (!ours || tries >= FREE_TRIES) {
+          throw e;
+        }
+        LockSupport.parkNanos(FREE_NANOS);
+      }
+    }
   }
 
   private Heard listen(int baud, Duration patience) throws LinkException {

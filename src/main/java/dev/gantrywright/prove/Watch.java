@@ -7,6 +7,8 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.Condition;
@@ -31,6 +33,7 @@ public final class Watch implements AutoCloseable {
   private final ReentrantLock lock = new ReentrantLock();
   private final Condition closing = lock.newCondition();
   private boolean closed;
+  private volatile long looked = -1;
   private Map<String, Boolean> last = Map.of();
 
   private Watch(
@@ -73,14 +76,17 @@ public final class Watch implements AutoCloseable {
   private void run() {
     long due = nanoTime.getAsLong();
     long pause = periodNanos;
+    Question question = null;
     try {
       while (!waitUntil(due)) {
-        Reply reply = session.askAndWait(session.dialect().endstopQuery());
+        question = question == null ? new Question(0) : question.next();
+        Reply reply = question.reply.get();
         if (isClosed()) {
           return;
         }
         Sample sample = sample(reply);
         sink.accept(sample);
+        looked = question.number;
         pause =
             sample.validity() == Validity.VALID
                 ? periodNanos
@@ -90,6 +96,40 @@ public final class Watch implements AutoCloseable {
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException(e.getCause());
+    }
+  }
+
+  /**
+   * One question, and the one after it. At full rate the next is asked by the thread that got the
+   * answer, while this one is still looked at, so that the line does not wait for two changes of
+   * thread; a listener that is too slow holds it up.
+   */
+  private final class Question {
+    private final long number;
+    private final CompletableFuture<Reply> reply;
+    private Question next;
+
+    Question(long number) {
+      this.number = number;
+      this.reply = session.ask(session.dialect().endstopQuery());
+      if (periodNanos == 0) {
+        reply.thenAccept(this::hurry);
+      }
+    }
+
+    private void hurry(Reply answer) {
+      if (answer.answered() && !isClosed() && number - looked <= 1) {
+        next();
+      }
+    }
+
+    synchronized Question next() {
+      if (next == null) {
+        next = new Question(number + 1);
+      }
+      return next;
     }
   }
 

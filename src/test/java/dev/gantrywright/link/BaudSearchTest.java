@@ -14,21 +14,8 @@ class BaudSearchTest {
       throws Exception {
     try (Peer peer =
         Peer.of(Peer.Kind.RFC2217, PracticeMachines.board(faults), new Wire(boardBaud, false))) {
-      // The server frees the line a moment after the last client has gone.
-      Connector patient =
-          settings -> {
-            LinkException last = null;
-            for (int i = 0; i < 50; i++) {
-              try {
-                return peer.connector().open(settings);
-              } catch (LinkException e) {
-                last = e;
-              }
-            }
-            throw last;
-          };
       return new BaudSearch(
-              patient, SerialSettings.at(9_600), DialectFile.standard(), System::nanoTime)
+              peer.connector(), SerialSettings.at(9_600), DialectFile.standard(), System::nanoTime)
           .run(rates, Duration.ofMillis(600));
     }
   }
@@ -47,6 +34,12 @@ class BaudSearchTest {
     List<Heard> heard = search(250_000, List.of(115_200, 9_600));
     assertThat(BaudSearch.found(heard)).isEmpty();
     assertThat(heard).extracting(Heard::baud).containsExactly(115_200, 9_600);
+  }
+
+  @Test
+  void beginsWithTheRateThatIsDescribed() {
+    assertThat(BaudSearch.usualFrom(9_600)).startsWith(9_600).hasSameSizeAs(BaudSearch.USUAL);
+    assertThat(BaudSearch.usualFrom(31_250)).startsWith(31_250).containsAll(BaudSearch.USUAL);
   }
 
   @Test

@@ -11,9 +11,12 @@ public final class Wire {
   /** Start, eight data and stop bit. */
   private static final int BITS_PER_BYTE = 10;
 
+  private static final long OVERRUN_NANOS = 300_000L;
+
   private final int boardBaud;
   private final boolean paced;
   private volatile int clientBaud;
+  private long free;
 
   /**
    * @param boardBaud what the board is set to, bit/s
@@ -42,7 +45,7 @@ public final class Wire {
   /** The bytes as they come out at the far end, after the time that they take. */
   public byte[] carry(byte[] bytes) {
     if (paced && boardBaud > 0) {
-      waitNanos(bytes.length * BITS_PER_BYTE * 1_000_000_000L / boardBaud);
+      occupy(bytes.length * BITS_PER_BYTE * 1_000_000_000L / boardBaud);
     }
     if (boardBaud <= 0 || boardBaud == clientBaud) {
       return bytes;
@@ -55,9 +58,15 @@ public final class Wire {
     return noise;
   }
 
-  private static void waitNanos(long nanos) {
-    long end = System.nanoTime() + nanos;
-    for (long left = nanos; left > 0; left = end - System.nanoTime()) {
+  /**
+   * Waits until the wire would have carried the bytes. A wait that the system let run over a little
+   * is not added to the next one: a wire does not wait for a scheduler.
+   */
+  private synchronized void occupy(long nanos) {
+    long now = System.nanoTime();
+    long begin = free != 0 && now - free < OVERRUN_NANOS ? free : now;
+    free = begin + nanos;
+    for (long left = free - now; left > 0; left = free - System.nanoTime()) {
       LockSupport.parkNanos(left);
       if (Thread.currentThread().isInterrupted()) {
         return;

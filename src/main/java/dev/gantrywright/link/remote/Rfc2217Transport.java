@@ -67,6 +67,8 @@ public final class Rfc2217Transport implements Transport {
       telnet.addOptionHandler(comPort);
       telnet.addOptionHandler(new SimpleOptionHandler(TelnetOption.BINARY, true, true, true, true));
       telnet.addOptionHandler(new SuppressGAOptionHandler(true, true, true, true));
+      // Our own thread reads; another one between it and the wire would only cost time.
+      telnet.setReaderThread(false);
       telnet.setConnectTimeout((int) patience.toMillis());
       telnet.connect(host, port);
       telnet.setTcpNoDelay(true);
