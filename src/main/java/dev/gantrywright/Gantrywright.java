@@ -4,7 +4,6 @@ import dev.gantrywright.cli.Cli;
 import dev.gantrywright.cli.ExitStatus;
 import dev.gantrywright.cli.TerminalJob;
 import dev.gantrywright.ui.WorkbenchLauncher;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.util.Optional;
@@ -14,9 +13,10 @@ public final class Gantrywright {
   private Gantrywright() {}
 
   public static void main(String[] args) {
+    dev.gantrywright.cli.PlainMacros.run(args).ifPresent(System::exit);
     Charset charset = Charset.defaultCharset();
-    PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, charset), true);
-    PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, charset), true);
+    PrintWriter out = new dev.gantrywright.cli.BytePrinter(System.out, charset);
+    PrintWriter err = new dev.gantrywright.cli.BytePrinter(System.err, charset);
     if (args.length > 0) {
       System.exit(Cli.run(out, err, args));
     }

@@ -11,6 +11,7 @@ final class Verbs {
         new CheckVerb(),
         new NamesVerb(),
         new PatchVerb(),
+        new MacrosVerb(),
         new ComputeVerb(),
         new BuildVerb(),
         new ImageVerb(),

@@ -6,6 +6,7 @@ final class CharacterClass {
   private static final byte DIGIT = 2;
   private static final byte BLANK = 4;
   private static final byte STOP = 8;
+  private static final byte UNPLAIN = 16;
   private static final byte[] CLASS = classes();
 
   private CharacterClass() {}
@@ -28,7 +29,10 @@ final class CharacterClass {
       c[blank] = BLANK;
     }
     for (char stop : new char[] {'\n', '\r', '"', '\'', '/', '\\'}) {
-      c[stop] |= STOP;
+      c[stop] |= STOP | UNPLAIN;
+    }
+    for (char sign : new char[] {' ', '\t', '\f', 0x0B, 0, '#', '%'}) {
+      c[sign] |= UNPLAIN;
     }
     return c;
   }
@@ -48,6 +52,11 @@ final class CharacterClass {
   /** White space inside a line; NUL counts, as compilers have it. */
   static boolean blank(int c) {
     return (CLASS[c & 0xff] & BLANK) != 0;
+  }
+
+  /** A byte that is listed as it stands wherever it stands. */
+  static boolean plain(int c) {
+    return (CLASS[c & 0xff] & UNPLAIN) == 0;
   }
 
   /** A byte at which the search for the end of a line has to look twice. */

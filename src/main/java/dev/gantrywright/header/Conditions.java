@@ -2,7 +2,6 @@ package dev.gantrywright.header;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 
 /** Decides the conditions of {@code #if} and its kin against the macros in force. */
 final class Conditions {
@@ -15,7 +14,7 @@ final class Conditions {
   private final MacroTable macros;
   private final Language language;
   private final IncludeResolver includes;
-  private final Predicate<String> known;
+  private final Unknowns unknowns;
   private final boolean keepEvidence;
   private int counter;
 
@@ -23,12 +22,12 @@ final class Conditions {
       MacroTable macros,
       Language language,
       IncludeResolver includes,
-      Predicate<String> known,
+      Unknowns unknowns,
       boolean keepEvidence) {
     this.macros = macros;
     this.language = language;
     this.includes = includes;
-    this.known = known;
+    this.unknowns = unknowns;
     this.keepEvidence = keepEvidence;
   }
 
@@ -100,7 +99,7 @@ final class Conditions {
       Meaning meaning =
           symbol != null
               ? symbol.meaning()
-              : known.test(name) ? Meaning.UNDEFINED : Meaning.EXTERNAL;
+              : unknowns.settled().test(name) ? Meaning.UNDEFINED : Meaning.EXTERNAL;
       if (keepEvidence) {
         Evidence.Item item = new Evidence.Item(name, meaning);
         if (!items.contains(item)) {
@@ -196,7 +195,7 @@ final class Conditions {
     @Override
     public CValue leftOver(String name) {
       if (name.equals("true") || name.equals("false")) {
-        boolean words = language == Language.CPP || keepEvidence;
+        boolean words = language == Language.CPP || unknowns.open();
         return CValue.of(words && name.equals("true"));
       }
       Meaning meaning = meaning(name);
@@ -207,10 +206,10 @@ final class Conditions {
     @Override
     public CValue call(String name, String argument) {
       if (ConditionOperator.isQuery(name)) {
-        return keepEvidence ? CValue.UNKNOWN : CValue.ZERO;
+        return unknowns.open() ? CValue.UNKNOWN : CompilerAnswers.answer(name, argument);
       }
       boolean settled = meaning(name) instanceof Meaning.Undefined;
-      return settled || !keepEvidence ? null : CValue.UNKNOWN;
+      return settled || !unknowns.open() ? null : CValue.UNKNOWN;
     }
 
     @Override
@@ -221,7 +220,7 @@ final class Conditions {
         throw new ConditionError("__has_include wants a header name");
       }
       boolean found = includes.find(header.substring(1, last), angled, file, next) != null;
-      return found || !keepEvidence ? Truth.of(found) : Truth.UNKNOWN;
+      return found || !unknowns.open() ? Truth.of(found) : Truth.UNKNOWN;
     }
   }
 }

@@ -28,27 +28,19 @@ final class DirectiveScanner extends SourceCursor {
     table = new DirectiveTable(bytes.length / 48);
   }
 
-  /** The directives of a file, what is wrong with them, and whether the file holds a NUL byte. */
-  record Scan(DirectiveTable table, List<Fault> faults, boolean binary) {}
+  /** The directives of a file and what is wrong with them. */
+  record Scan(DirectiveTable table, List<Fault> faults) {}
 
   static Scan scan(byte[] bytes) {
     DirectiveScanner scanner = new DirectiveScanner(bytes);
     scanner.file();
     scanner.table.trim();
-    return new Scan(scanner.table, List.copyOf(scanner.faults), hasNul(bytes));
+    return new Scan(scanner.table, List.copyOf(scanner.faults));
   }
 
-  static Scan none(byte[] bytes) {
-    return new Scan(new DirectiveTable(0), List.of(), hasNul(bytes));
-  }
-
-  private static boolean hasNul(byte[] bytes) {
-    for (byte b : bytes) {
-      if (b == 0) {
-        return true;
-      }
-    }
-    return false;
+  /** What a file of another language gives: nothing. */
+  static Scan none() {
+    return new Scan(new DirectiveTable(0), List.of());
   }
 
   private void file() {
@@ -181,9 +173,7 @@ final class DirectiveScanner extends SourceCursor {
     int resume = p;
     boolean wasUnplain = unplain;
     p = q;
-    while (p < to && (blank(b[p]) || splice(p) > 0)) {
-      p += Math.max(1, splice(p));
-    }
+    skipInside(to);
     int nameFrom = p;
     if (p < to && nameStart(b[p])) {
       name();
@@ -199,6 +189,26 @@ final class DirectiveScanner extends SourceCursor {
     }
     p = resume;
     unplain = wasUnplain;
+  }
+
+  /** Passes blanks, splices and block comments that end before {@code to}. */
+  private void skipInside(int to) {
+    while (p < to) {
+      if (b[p] == '/' && at(p + 1) == '*') {
+        int close = p + 2;
+        while (close + 1 < to && (b[close] != '*' || b[close + 1] != '/')) {
+          close++;
+        }
+        if (close + 1 >= to) {
+          return;
+        }
+        p = close + 2;
+      } else if (blank(b[p]) || splice(p) > 0) {
+        p += Math.max(1, splice(p));
+      } else {
+        return;
+      }
+    }
   }
 
   private void directive(int start, int afterHash) {
@@ -218,7 +228,7 @@ final class DirectiveScanner extends SourceCursor {
     hash = 0;
     switch (kind) {
       case DEFINE, UNDEF, IFDEF, IFNDEF, ELIFDEF, ELIFNDEF -> {
-        if (p < n && nameStart(b[p])) {
+        if (p < n && (nameStart(b[p]) || startsUniversal())) {
           name();
           flags = nameFlags;
           nameTo = p;
@@ -236,6 +246,10 @@ final class DirectiveScanner extends SourceCursor {
     }
     int row = table.add(kind, flags, start, nameFrom, nameTo, p, hash);
     nest(kind, row);
+  }
+
+  private boolean startsUniversal() {
+    return b[p] == '\\' && (at(p + 1) == 'u' || at(p + 1) == 'U');
   }
 
   private DirectiveKind keyword() {

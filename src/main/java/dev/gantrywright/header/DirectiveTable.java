@@ -40,8 +40,11 @@ final class DirectiveTable {
     return size++;
   }
 
+  /** Gives back room that was reserved but not used, where it is worth a copy. */
   void trim() {
-    rows = Arrays.copyOf(rows, size * WIDTH);
+    if (size * WIDTH < rows.length / 4 * 3) {
+      rows = Arrays.copyOf(rows, size * WIDTH);
+    }
   }
 
   int size() {

@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /**
  * Runs the directives of files in the order in which a compiler would meet them (C17 6.10.1,
@@ -18,8 +17,9 @@ final class Evaluation {
   /** C17 5.2.4.1 asks for 15 levels; compilers stop at 200. */
   private static final int MOST_INCLUDES_DEEP = 200;
 
-  private static final long MOST_ROWS = 50_000_000;
+  private static final long MOST_ROWS = 10_000_000;
   private static final int MOST_PROBLEMS = 1_000;
+  private static final int DEFINED = "defined".hashCode();
 
   private final MacroTable macros = new MacroTable();
   private final Map<String, Deque<Meaning>> pushed = new HashMap<>();
@@ -32,25 +32,25 @@ final class Evaluation {
   private final Conditions conditions;
   private long rows;
   private int depth;
+  private boolean exhausted;
 
   /**
    * Prepares an evaluation.
    *
-   * @param known whether the folder settles a name that has no definition in force; where it does
-   *     not, the name is unknown
+   * @param unknowns how a name without a definition is taken
    * @param visits told what was seen, or null
    * @param tellMissing whether a header that cannot be found is a problem
    */
   Evaluation(
       Language language,
       IncludeResolver includes,
-      Predicate<String> known,
+      Unknowns unknowns,
       Visits visits,
       boolean tellMissing) {
     this.includes = includes;
     this.visits = visits;
     this.tellMissing = tellMissing;
-    this.conditions = new Conditions(macros, language, includes, known, visits != null);
+    this.conditions = new Conditions(macros, language, includes, unknowns, visits != null);
   }
 
   MacroTable macros() {
@@ -66,13 +66,15 @@ final class Evaluation {
     if (once.contains(file)) {
       return;
     }
-    if (depth >= MOST_INCLUDES_DEEP) {
-      problem(includer, row, "headers include each other more than 200 deep; break the circle");
-      return;
-    }
     rows += file.table().size();
-    if (rows > MOST_ROWS) {
-      problem(file, 0, "headers include each other too often; the rest is not read");
+    if (exhausted || depth >= MOST_INCLUDES_DEEP || rows > MOST_ROWS) {
+      if (!exhausted) {
+        problem(
+            includer,
+            row,
+            "headers include each other without end; break the circle (no more is included)");
+      }
+      exhausted = depth > 0;
       return;
     }
     depth++;
@@ -139,6 +141,10 @@ final class Evaluation {
     DirectiveTable table = file.table();
     if (table.nameEnd(row) == table.nameStart(row)) {
       problem(file, row, "this #define has no name");
+    } else if (table.has(row, DirectiveTable.FUNCTION_LIKE) && file.tokens().macro(row) == null) {
+      problem(file, row, "the parameters or operators of this macro are not C; it is passed over");
+    } else if (table.hash(row) == DEFINED && file.name(row).equals("defined")) {
+      problem(file, row, "\"defined\" cannot be a macro; it is passed over");
     } else if (alternatives.open()) {
       alternatives.set(macros.symbol(file, row), new Meaning.Defined(file, row));
     } else {
@@ -222,8 +228,8 @@ final class Evaluation {
     }
     if (!alternatives.open()) {
       DirectiveTable table = file.table();
-      String text = file.text(table.nameStart(row), table.end(row)).strip();
-      problem(file, row, "#error " + text.replaceAll("\\s+", " "));
+      String text = file.excerpt(table.nameStart(row), table.end(row));
+      problem(file, row, "#error " + text.strip());
     }
   }
 

@@ -33,7 +33,8 @@ record FolderEvaluation(MacroTable macros, Visits visits, List<Problem> problems
     FolderIncludes includes = new FolderIncludes(byPath);
     Visits visits = new Visits();
     Evaluation evaluation =
-        new Evaluation(language, includes, name -> known(headers, name), visits, false);
+        new Evaluation(
+            language, includes, Unknowns.open(name -> known(headers, name)), visits, false);
     evaluation.include(predefined(predefined), null, -1);
     for (SourceFile file : new FolderProgram(headers, sources, includes).order()) {
       if (FolderReader.kindOf(file.path()) != FolderReader.FileKind.HEADER

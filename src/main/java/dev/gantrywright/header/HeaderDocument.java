@@ -39,7 +39,12 @@ public final class HeaderDocument {
     Visits visits = new Visits();
     NameIndex names = source.names();
     Evaluation evaluation =
-        new Evaluation(Language.of(path), IncludeResolver.none(), names::contains, visits, false);
+        new Evaluation(
+            Language.of(path),
+            IncludeResolver.none(),
+            Unknowns.open(names::contains),
+            visits,
+            false);
     evaluation.include(source, null, -1);
     return new HeaderDocument(source, visits, null);
   }

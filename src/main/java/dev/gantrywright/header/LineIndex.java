@@ -25,6 +25,18 @@ final class LineIndex {
     return new LineIndex(Arrays.copyOf(starts, count));
   }
 
+  /** The line of an offset, counted from 1, without an index. */
+  static int countedLineOf(byte[] bytes, int offset) {
+    int line = 1;
+    for (int i = 0; i < offset; i++) {
+      int c = bytes[i];
+      if (c == '\n' || c == '\r' && (i + 1 == bytes.length || bytes[i + 1] != '\n')) {
+        line++;
+      }
+    }
+    return line;
+  }
+
   /** The line, counted from 1, that holds the offset. */
   int lineOf(int offset) {
     int found = Arrays.binarySearch(starts, offset);

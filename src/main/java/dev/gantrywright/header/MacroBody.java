@@ -21,38 +21,50 @@ record MacroBody(List<String> parameters, boolean variadic, List<Token> tokens) 
     return parameters == null || !token.isName() ? -1 : parameters.indexOf(token.text());
   }
 
-  /** Parses what follows the name; a malformed parameter list yields null. */
+  /** Parses what follows the name; a definition that C does not allow yields null. */
   static MacroBody parse(List<Token> behindName, boolean functionLike) {
     if (!functionLike) {
       return new MacroBody(null, false, behindName);
     }
     List<String> names = new ArrayList<>();
-    boolean variadic = false;
     int i = 1;
-    while (i < behindName.size() && !behindName.get(i).is(")")) {
-      Token token = behindName.get(i);
-      if (token.is(",")) {
-        i++;
-        continue;
-      }
-      if (token.is("...")) {
-        variadic = true;
-        names.add("__VA_ARGS__");
-      } else if (token.isName()) {
-        names.add(token.text());
-        if (i + 1 < behindName.size() && behindName.get(i + 1).is("...")) {
-          variadic = true; // a named rest, as the GNU compilers take it
-          i++;
-        }
-      } else {
+    boolean variadic = false;
+    boolean more = i < behindName.size() && !behindName.get(i).is(")");
+    while (more) {
+      Token token = i < behindName.size() ? behindName.get(i++) : null;
+      boolean dots = token != null && token.is("...");
+      if (token == null || !dots && !token.isName() || names.contains(token.text())) {
         return null;
       }
-      i++;
+      names.add(dots ? "__VA_ARGS__" : token.text());
+      variadic = dots;
+      if (!dots && i < behindName.size() && behindName.get(i).is("...")) {
+        variadic = true; // a named rest, as the GNU compilers take it
+        i++;
+      }
+      more = !variadic && i < behindName.size() && behindName.get(i).is(",");
+      i += more ? 1 : 0;
     }
-    if (i >= behindName.size()) {
+    if (i >= behindName.size() || !behindName.get(i).is(")")) {
       return null;
     }
-    List<Token> body = behindName.subList(i + 1, behindName.size());
-    return new MacroBody(List.copyOf(names), variadic, List.copyOf(body));
+    List<Token> body = List.copyOf(behindName.subList(i + 1, behindName.size()));
+    MacroBody macro = new MacroBody(List.copyOf(names), variadic, body);
+    return macro.operatorsHaveOperands() ? macro : null;
+  }
+
+  /** C17 6.10.3.2p1 and 6.10.3.3p1. */
+  private boolean operatorsHaveOperands() {
+    for (int i = 0; i < tokens.size(); i++) {
+      Token token = tokens.get(i);
+      boolean last = i + 1 == tokens.size();
+      if ((token.is("#") || token.is("%:")) && (last || indexOf(tokens.get(i + 1)) < 0)) {
+        return false;
+      }
+      if ((token.is("##") || token.is("%:%:")) && (last || i == 0)) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -1,8 +1,8 @@
 package dev.gantrywright.header;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
+import java.util.function.Predicate;
 
 /**
  * The macros in force, by name. Names are compared as bytes of the files that they stand in, so
@@ -158,14 +158,15 @@ final class MacroTable {
     }
   }
 
-  /** All symbols, in no order. */
-  List<Symbol> symbols() {
-    List<Symbol> out = new ArrayList<>(used);
+  /** The symbols that have one definition in force, some files left out, in no order. */
+  Symbol[] defined(Predicate<SourceFile> left) {
+    Symbol[] out = new Symbol[used];
+    int count = 0;
     for (Symbol s : slots) {
-      if (s != null) {
-        out.add(s);
+      if (s != null && s.defined() && !left.test(s.file)) {
+        out[count++] = s;
       }
     }
-    return out;
+    return Arrays.copyOf(out, count);
   }
 }

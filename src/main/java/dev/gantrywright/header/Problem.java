@@ -9,6 +9,22 @@ package dev.gantrywright.header;
  * @param text one clear line: what is wrong and what to do
  */
 public record Problem(String file, int line, int column, String text) {
+  private static final int LONGEST = 400;
+
+  public Problem {
+    text = oneLine(text);
+  }
+
+  private static String oneLine(String text) {
+    StringBuilder out = new StringBuilder(Math.min(text.length(), LONGEST));
+    for (int i = 0; i < text.length() && out.length() < LONGEST; i++) {
+      char c = text.charAt(i);
+      boolean breaks = Character.isISOControl(c) || c == '\u2028' || c == '\u2029';
+      out.append(breaks ? ' ' : c);
+    }
+    return out.toString();
+  }
+
   /** The problem as one line, {@code file:line:column: text}. */
   @Override
   public String toString() {

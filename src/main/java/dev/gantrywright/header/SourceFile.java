@@ -9,13 +9,18 @@ import java.util.List;
 
 /** The bytes of one file with its directives; everything else is worked out when first asked. */
 final class SourceFile {
+  private static final int UNDECIDED = -1;
+
+  /** Up to here a line is counted rather than looked up in an index of all lines. */
+  private static final int NEAR = 1 << 14;
+
   private final String path;
   private final byte[] bytes;
   private final DirectiveTable table;
   private final List<DirectiveScanner.Fault> faults;
   private volatile LineIndex lines;
   private volatile Charset charset;
-  private final boolean binary;
+  private volatile int binary = UNDECIDED;
   private volatile NameIndex names;
   private final TokenCache tokens;
 
@@ -24,7 +29,6 @@ final class SourceFile {
     this.bytes = bytes;
     this.table = scan.table();
     this.faults = scan.faults();
-    this.binary = scan.binary();
     this.tokens = new TokenCache(this);
   }
 
@@ -35,12 +39,23 @@ final class SourceFile {
 
   /** A file of another language, in which nothing is a directive. */
   static SourceFile unscanned(String path, byte[] bytes) {
-    return new SourceFile(path, bytes, DirectiveScanner.none(bytes));
+    return new SourceFile(path, bytes, DirectiveScanner.none());
   }
 
   /** Whether the file holds a NUL byte. */
   boolean binary() {
-    return binary;
+    int known = binary;
+    if (known == UNDECIDED) {
+      known = 0;
+      for (byte b : bytes) {
+        if (b == 0) {
+          known = 1;
+          break;
+        }
+      }
+      binary = known;
+    }
+    return known == 1;
   }
 
   String path() {
@@ -78,6 +93,9 @@ final class SourceFile {
   }
 
   int lineOf(int offset) {
+    if (lines == null && offset < NEAR) {
+      return LineIndex.countedLineOf(bytes, offset);
+    }
     return lines().lineOf(offset);
   }
 
@@ -90,19 +108,31 @@ final class SourceFile {
   Charset charset() {
     Charset known = charset;
     if (known == null) {
-      known = decide();
+      known = decide(bytes, 0, bytes.length);
       charset = known;
     }
     return known;
   }
 
-  private Charset decide() {
+  private static Charset decide(byte[] bytes, int from, int to) {
+    int i = from;
+    while (i < to && bytes[i] >= 0) {
+      i++;
+    }
+    if (i == to) {
+      return StandardCharsets.UTF_8;
+    }
     try {
-      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes, i, to - i));
       return StandardCharsets.UTF_8;
     } catch (CharacterCodingException e) {
       return StandardCharsets.ISO_8859_1;
     }
+  }
+
+  /** A short piece of text for a message, its encoding told from itself alone. */
+  String excerpt(int from, int to) {
+    return new String(bytes, from, to - from, decide(bytes, from, to));
   }
 
   String text(int from, int to) {

@@ -16,14 +16,23 @@ final class TokenLexer extends SourceCursor {
   };
 
   private final List<Token> out = new ArrayList<>();
+  private final boolean asSpelled;
   private boolean blank;
 
-  private TokenLexer(byte[] bytes, int from, int to) {
+  private TokenLexer(byte[] bytes, int from, int to, boolean asSpelled) {
     super(bytes, from, to);
+    this.asSpelled = asSpelled;
   }
 
   static List<Token> lex(byte[] bytes, int from, int to) {
-    TokenLexer lexer = new TokenLexer(bytes, from, to);
+    TokenLexer lexer = new TokenLexer(bytes, from, to, false);
+    lexer.run();
+    return lexer.out;
+  }
+
+  /** As {@link #lex}, but a universal character name in a name stays as it is written. */
+  static List<Token> lexAsSpelled(byte[] bytes, int from, int to) {
+    TokenLexer lexer = new TokenLexer(bytes, from, to, true);
     lexer.run();
     return lexer.out;
   }
@@ -37,7 +46,7 @@ final class TokenLexer extends SourceCursor {
     while (p < n) {
       int before = p;
       skipBlanks();
-      blank |= p > before;
+      blank |= pastSplices(before) < p;
       if (p >= n) {
         return;
       }
@@ -141,7 +150,8 @@ final class TokenLexer extends SourceCursor {
   }
 
   private void addName(int start) {
-    String text = MacroName.universal(spelling(start, p));
+    String spelled = spelling(start, p);
+    String text = asSpelled ? spelled : MacroName.universal(spelled);
     out.add(new Token(TokenKind.NAME, text, blank, start, null));
   }
 

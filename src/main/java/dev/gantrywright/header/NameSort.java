@@ -1,0 +1,82 @@
+package dev.gantrywright.header;
+
+/**
+ * Sorts symbols by the bytes of their names, eight bytes at a time: macro names of a device header
+ * share long beginnings, which a comparison from the front would read again and again.
+ */
+final class NameSort {
+  private static final int[] GAPS = {
+    1_600_000, 701_000, 301_000, 132_000, 57_000, 24_000, 10_000, 4_300, 1_750, 701, 301, 132, 57,
+    23, 10, 4, 1
+  };
+
+  private final MacroTable.Symbol[] symbols;
+  private final long[] keys;
+
+  private NameSort(MacroTable.Symbol[] symbols) {
+    this.symbols = symbols;
+    this.keys = new long[symbols.length];
+  }
+
+  static void sort(MacroTable.Symbol[] symbols) {
+    new NameSort(symbols).from(0, symbols.length, 0);
+  }
+
+  private void from(int low, int high, int depth) {
+    for (int i = low; i < high; i++) {
+      keys[i] = key(symbols[i], depth);
+    }
+    byKey(low, high);
+    int start = low;
+    while (start < high) {
+      int end = start + 1;
+      while (end < high && keys[end] == keys[start]) {
+        end++;
+      }
+      if (end - start > 1 && (keys[start] & 0xff) != 0) {
+        from(start, end, depth + 8);
+      }
+      start = end;
+    }
+  }
+
+  /** Eight bytes of the name as a signed number that sorts as they do; zeros behind its end. */
+  private static long key(MacroTable.Symbol s, int depth) {
+    long key = 0;
+    int from = s.from + depth;
+    int to = s.from + s.length;
+    for (int i = 0; i < 8; i++) {
+      key = key << 8 | (from + i < to ? s.text[from + i] & 0xff : 0);
+    }
+    return key ^ Long.MIN_VALUE;
+  }
+
+  /**
+   * Shell's sort with the gaps of Ciura (2001, Best Increments for the Average Case of Shellsort):
+   * one small loop, which a cold virtual machine runs faster than a cleverer one.
+   */
+  private void byKey(int low, int high) {
+    for (int gap : GAPS) {
+      if (gap < high - low) {
+        pass(low, high, gap);
+      }
+    }
+  }
+
+  private void pass(int low, int high, int gap) {
+    for (int i = low + gap; i < high; i++) {
+      long key = keys[i];
+      int j = i;
+      if (keys[j - gap] > key) {
+        MacroTable.Symbol symbol = symbols[i];
+        do {
+          keys[j] = keys[j - gap];
+          symbols[j] = symbols[j - gap];
+          j -= gap;
+        } while (j - gap >= low && keys[j - gap] > key);
+        keys[j] = key;
+        symbols[j] = symbol;
+      }
+    }
+  }
+}
