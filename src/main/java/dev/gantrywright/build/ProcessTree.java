@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -18,6 +21,9 @@ final class ProcessTree {
   private static final String MARK = "GANTRYWRIGHT_BUILD";
   private static final long GRACE_MILLIS = 2000;
   private static final int LONGEST_LINE = 8192;
+
+  /** How long the output of a command that has ended may stay open without a word. */
+  private static final long QUIET_NANOS = TimeUnit.SECONDS.toNanos(3);
 
   private final Process process;
   private final String mark;
@@ -49,28 +55,64 @@ final class ProcessTree {
     return new java.io.File(windows ? "NUL" : "/dev/null");
   }
 
-  /** Hands over each line until the output ends; returns the exit status. */
+  /**
+   * Hands over each line and returns the exit status once the command has ended and its output has
+   * too. A helper that stays behind and holds the output open is waited for only as long as it says
+   * something.
+   */
   int follow(Consumer<String> onLine) throws IOException {
-    LineCutter cutter = new LineCutter(LONGEST_LINE, onLine);
-    try (InputStream out = process.getInputStream()) {
-      byte[] buffer = new byte[16384];
-      for (int n = out.read(buffer); n >= 0; n = out.read(buffer)) {
-        cutter.take(buffer, n);
-      }
-    } catch (IOException e) {
-      // A stream closed by the end of a cancelled process is its end, not a failure.
-      if (!ended) {
-        throw e;
-      }
-    }
-    cutter.end();
+    AtomicReference<IOException> failure = new AtomicReference<>();
+    AtomicLong lastHeard = new AtomicLong(System.nanoTime());
+    AtomicBoolean listening = new AtomicBoolean(true);
+    Thread reader =
+        new Thread(() -> read(onLine, lastHeard, listening, failure), "output of a build");
+    reader.setDaemon(true);
+    reader.start();
     try {
-      return process.waitFor();
+      int exit = process.waitFor();
+      lastHeard.accumulateAndGet(System.nanoTime(), Math::max);
+      while (reader.isAlive() && System.nanoTime() - lastHeard.get() < QUIET_NANOS) {
+        reader.join(50);
+      }
+      synchronized (listening) {
+        listening.set(false);
+      }
+      if (failure.get() != null && !ended) {
+        throw failure.get();
+      }
+      return exit;
     } catch (InterruptedException e) {
       end();
       Thread.currentThread().interrupt();
       return -1;
     }
+  }
+
+  private void read(
+      Consumer<String> onLine,
+      AtomicLong lastHeard,
+      AtomicBoolean listening,
+      AtomicReference<IOException> failure) {
+    Consumer<String> whileListening =
+        line -> {
+          synchronized (listening) {
+            if (listening.get()) {
+              onLine.accept(line);
+            }
+          }
+        };
+    LineCutter cutter = new LineCutter(LONGEST_LINE, whileListening);
+    try (InputStream out = process.getInputStream()) {
+      byte[] buffer = new byte[16384];
+      for (int n = out.read(buffer); n >= 0; n = out.read(buffer)) {
+        lastHeard.set(System.nanoTime());
+        cutter.take(buffer, n);
+      }
+    } catch (IOException e) {
+      // A stream closed by the end of a cancelled process is its end, not a failure.
+      failure.set(e);
+    }
+    cutter.end();
   }
 
   /** Asks all to end, and after a moment ends what is left. */

@@ -181,6 +181,19 @@ class BuildRunTest {
   }
 
   @Test
+  void aHelperThatHoldsTheOutputOpenIsNotWaitedFor() throws Exception {
+    BuildResult r = script("sleep 300 & echo $! > helper.pid; echo built").run();
+    ProcessHandle helper = ProcessHandle.of(pid("helper.pid")).orElseThrow();
+    try {
+      assertThat(helper.isAlive()).isTrue();
+      assertThat(r.outcome()).isEqualTo(BuildResult.Outcome.BUILT);
+      assertThat(heard.lines).containsExactly("built");
+    } finally {
+      helper.destroyForcibly();
+    }
+  }
+
+  @Test
   void cancelBeforeTheStartStartsNothing() {
     BuildRun run = script("touch ran");
     run.cancel();
