@@ -12,7 +12,7 @@ import java.nio.file.Path;
 final class NameMapInput {
   private NameMapInput() {}
 
-  /** The map given, else the one that the profile names, else the one beside the folder. */
+  /** The map given, else the one that the profile names, else what the folder itself teaches. */
   static NameMap read(Path given, Path profileFile, PrinterProfile profile, FirmwareFolder folder) {
     Path file = given;
     if (file == null && profile.build().names() != null) {
@@ -20,7 +20,7 @@ final class NameMapInput {
       file = Files.exists(beside) ? beside : null;
     }
     if (file == null) {
-      throw new UsageProblem("no name map: give --names, or name one in the profile (build.names)");
+      return NamesVerb.learner().learn(folder);
     }
     try {
       return NameMapJson.read(file);

@@ -4,6 +4,7 @@ import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileStore;
+import dev.gantrywright.names.CarryOver;
 import dev.gantrywright.patch.Export;
 import dev.gantrywright.patch.ExportException;
 import dev.gantrywright.patch.ExportProgress;
@@ -57,8 +58,18 @@ final class PatchVerb implements Callable<Integer> {
   @Option(
       names = "--names",
       paramLabel = "NAMES",
-      description = "The folder's name map; without it the one that the profile names.")
+      description =
+          "The folder's name map; without it the one that the profile names, else what the folder"
+              + " teaches.")
   private Path names;
+
+  @Option(
+      names = "--from",
+      paramLabel = "OLDDIR",
+      description =
+          "The earlier release that the name map belongs to: says what became of each setting and"
+              + " carries the map over.")
+  private Path from;
 
   @Option(
       names = "--set",
@@ -102,13 +113,21 @@ final class PatchVerb implements Callable<Integer> {
     return refusedByName ? ExitStatus.FINDINGS : ExitStatus.FINE;
   }
 
+  private CarryOver carried;
+
   private PatchPlan plan(List<HandChange> byHand, FirmwareFolder read) {
     if (profile == null) {
       return PatchPlan.of(byHand, read);
     }
     try {
       PrinterProfile printer = ProfileStore.read(profile);
-      return PatchPlan.of(printer, NameMapInput.read(names, profile, printer, read), byHand, read);
+      if (from == null) {
+        return PatchPlan.of(
+            printer, NameMapInput.read(names, profile, printer, read), byHand, read);
+      }
+      FirmwareFolder old = FolderInput.read(from, defines);
+      carried = CarryOver.of(old, NameMapInput.read(names, profile, printer, old), read);
+      return PatchPlan.of(printer, carried.map(), byHand, read);
     } catch (ProfileProblem unreadable) {
       throw new UsageProblem(unreadable.getMessage(), unreadable);
     }
@@ -145,10 +164,21 @@ final class PatchVerb implements Callable<Integer> {
       document.put("lines", plan.lines());
       document.put("refusals", plan.refusals());
       document.put("unchanged", plan.unchanged());
+      document.put("carryOver", carried == null ? null : carried.lines());
       document.put("out", out == null ? null : out.toString());
       document.put("manifest", manifest);
       Printed.json(spec, document);
       return;
+    }
+    if (carried != null) {
+      carried.lines().stream()
+          .filter(line -> line.fate() != CarryOver.Fate.KEPT || !line.changes().isEmpty())
+          .forEach(err::println);
+      long kept =
+          carried.lines().stream()
+              .filter(line -> line.fate() == CarryOver.Fate.KEPT && line.changes().isEmpty())
+              .count();
+      err.println("kept unchanged: " + kept);
     }
     plan.lines().stream()
         .filter(line -> !line.note().isEmpty())

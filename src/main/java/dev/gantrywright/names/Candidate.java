@@ -57,6 +57,17 @@ record Candidate(
     return setting == null;
   }
 
+  /** Candidates are places, not values: two are the same only where they are one. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other;
+  }
+
+  @Override
+  public int hashCode() {
+    return System.identityHashCode(this);
+  }
+
   /** Its name, with the index of the part. */
   String shown() {
     return element == null ? macro : macro + "[" + element + "]";

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Turns a folder's settings and keys into candidates. */
 final class CandidateReader {
@@ -20,6 +21,7 @@ final class CandidateReader {
   private static final double FILE = 0.2;
   private static final double VALUE = 0.3;
   private static final double DIMS_IN_COMMENT = 0.5;
+  private static final Pattern IDENTIFIER = Pattern.compile("[A-Za-z_]\\w*");
   private static final int FEWEST_FOR_PREFIX = 12;
 
   private final WordReader words;
@@ -27,10 +29,15 @@ final class CandidateReader {
   private final PartDims parts;
   private final FolderTexts folder;
   private final Set<String> prefixes = new HashSet<>();
+  private final Map<String, String> templates = new HashMap<>();
+  private final Map<String, float[]> values = new HashMap<>();
+  private final float[] silent;
+  private Twins twins;
   private final Map<String, float[]> heard = new HashMap<>();
 
   CandidateReader(WordReader words, FolderTexts folder) {
     this.words = words;
+    this.silent = new float[words.trade().size()];
     this.dims = new DimsReader(words.trade());
     this.folder = folder;
     this.parts = new PartDims(words, dims, folder);
@@ -42,7 +49,7 @@ final class CandidateReader {
     List<String> all = new ArrayList<>();
     folder.settings().forEach(placed -> all.add(placed.setting().name()));
     keys.forEach(key -> all.add(key.key()));
-    Twins twins = new Twins(words, all);
+    twins = new Twins(words, all);
     for (Placed placed : folder.settings()) {
       String name = placed.setting().name();
       List<Word> read = twins.read(name);
@@ -220,7 +227,9 @@ final class CandidateReader {
   private boolean sameRun(Placed placed, String template) {
     return placed.leadIsOwn()
         || !placed.leadOwner().isEmpty()
-            && template(words.identifier(placed.leadOwner())).equals(template);
+            && templates
+                .computeIfAbsent(placed.leadOwner(), name -> template(twins.read(name)))
+                .equals(template);
   }
 
   private float[] heard(String text) {
@@ -229,9 +238,9 @@ final class CandidateReader {
 
   /** What an identifier that stands as a value speaks of. */
   private float[] value(String text) {
-    return text.matches("[A-Za-z_]\\w*") || text.startsWith("\"") && text.length() < 40
-        ? strengths(words.identifier(text))
-        : new float[words.trade().size()];
+    boolean speaks =
+        IDENTIFIER.matcher(text).matches() || text.startsWith("\"") && text.length() < 40;
+    return speaks ? values.computeIfAbsent(text, key -> strengths(words.identifier(key))) : silent;
   }
 
   private float[] strengths(List<Word> list) {

@@ -57,7 +57,7 @@ final class FolderTexts {
   /** Numbers beside one that stands as a value, with the same beginning, are choices too. */
   private void kinOfValues() {
     Map<String, Integer> firsts = new HashMap<>();
-    byName.keySet().forEach(name -> firsts.merge(Folded.identifier(name).get(0), 1, Integer::sum));
+    byName.keySet().forEach(name -> firsts.merge(firstWord(name), 1, Integer::sum));
     Setting before = null;
     boolean beforeIsValue = false;
     List<Setting> run = new ArrayList<>();
@@ -94,9 +94,24 @@ final class FolderTexts {
 
   /** The first word of a name, or the first two where most names begin with the same one. */
   private String first(String name, Map<String, Integer> firsts) {
+    String one = firstWord(name);
+    if (firsts.getOrDefault(one, 0) * 2 <= byName.size()) {
+      return one;
+    }
     List<String> words = Folded.identifier(name);
-    boolean common = firsts.getOrDefault(words.get(0), 0) * 2 > byName.size();
-    return common && words.size() > 1 ? words.get(0) + " " + words.get(1) : words.get(0);
+    return words.size() > 1 ? one + " " + words.get(1) : one;
+  }
+
+  /** What stands before the first underscore or the first change to a capital. */
+  private static String firstWord(String name) {
+    int end = 1;
+    while (end < name.length()
+        && name.charAt(end) != '_'
+        && !(Character.isUpperCase(name.charAt(end))
+            && Character.isLowerCase(name.charAt(end - 1)))) {
+      end++;
+    }
+    return name.substring(0, end);
   }
 
   private void read(HeaderDocument header, FirmwareFolder folder) {

@@ -99,6 +99,17 @@ record LearnableField(
         raw.switchBonus() == null ? 0 : raw.switchBonus());
   }
 
+  /** Fields come from one table: two are the same only where they are one. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other;
+  }
+
+  @Override
+  public int hashCode() {
+    return System.identityHashCode(this);
+  }
+
   boolean perAxis() {
     return path.startsWith("axes.*");
   }

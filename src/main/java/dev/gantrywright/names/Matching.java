@@ -19,7 +19,7 @@ final class Matching {
   /** A candidate must reach this share of a perfect score to be proposed at all. */
   private static final double LEAST_SHARE = 0.34;
 
-  private static final int MOST_RIVALS = 14;
+  private static final int MOST_RIVALS = 8;
   private static final double SIBLINGS = 1.3;
   private static final double STEADY_VOTE = 0.5;
 
@@ -89,6 +89,7 @@ final class Matching {
       if (words < least && !helped) {
         continue;
       }
+      words = Math.max(words, -most);
       double value = scorer.value(candidate, field);
       if (value <= ValueShape.IMPOSSIBLE + 1.5) {
         continue;
@@ -115,7 +116,7 @@ final class Matching {
         gain[i][columns.get(rival.candidate())] = over > 0 ? over : -1e6;
       }
     }
-    int[] best = Assignment.best(gain);
+    int[] best = assignment(gain, scored);
     List<Candidate> byColumn = new ArrayList<>(columns.keySet());
     Set<Candidate> taken = new HashSet<>();
     for (int column : best) {
@@ -130,6 +131,25 @@ final class Matching {
       }
     }
     return matches;
+  }
+
+  /** Rows that nothing fits take no part. */
+  private static int[] assignment(double[][] gain, List<List<Rival>> scored) {
+    int[] rows =
+        java.util.stream.IntStream.range(0, gain.length)
+            .filter(i -> !scored.get(i).isEmpty())
+            .toArray();
+    double[][] some = new double[rows.length][];
+    for (int i = 0; i < rows.length; i++) {
+      some[i] = gain[rows[i]];
+    }
+    int[] found = Assignment.best(some);
+    int[] all = new int[gain.length];
+    java.util.Arrays.fill(all, -1);
+    for (int i = 0; i < rows.length; i++) {
+      all[rows[i]] = found[i];
+    }
+    return all;
   }
 
   private static Match match(

@@ -20,6 +20,9 @@ public final class McuNames {
               + "at?sam[a-z]\\d{2}[a-z]?|lpc\\d{2,4}[a-z]?\\w{0,3}|rp2\\d{3}[a-b]?|esp32(-?[a-z]\\d)?|"
               + "mk\\d{2}[a-z]{1,2}\\d{1,3}\\w*|imxrt\\d{4}|nrf5\\d{4})(?![a-z0-9])");
 
+  /** Every part number has letters directly before digits, or the reverse. */
+  private static final Pattern HINT = Pattern.compile("[A-Za-z]-?\\d{2}|[A-Za-z]\\d[A-Za-z]\\d");
+
   private final List<String> parts;
 
   /**
@@ -41,6 +44,9 @@ public final class McuNames {
 
   /** The part that a text names, in the known spelling where it is known. */
   public Optional<String> find(String text) {
+    if (!HINT.matcher(text).find()) {
+      return Optional.empty();
+    }
     Matcher shape = SHAPE.matcher(text);
     if (!shape.find()) {
       String upper = text.toUpperCase(Locale.ROOT);

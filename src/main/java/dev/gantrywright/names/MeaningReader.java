@@ -37,6 +37,16 @@ final class MeaningReader {
   Found endstop(Candidate candidate, List<Candidate> siblings) {
     String text = bare(candidate.text());
     String name = name(candidate);
+    if (text.matches("(?i)n[oc]")) {
+      boolean pair =
+          text.equalsIgnoreCase("nc")
+              || name.contains("contact")
+              || candidate.comment().matches("(?is).*\\bnc\\b.*")
+              || siblings.stream().anyMatch(sibling -> bare(sibling.text()).equalsIgnoreCase("nc"));
+      if (pair) {
+        return found(Meaning.CONTACT, "the value is a kind of contact");
+      }
+    }
     Optional<Found> constants = byConstants(candidate, siblings, true);
     if (constants.isPresent()) {
       return constants.get();

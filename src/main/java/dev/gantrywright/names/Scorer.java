@@ -13,6 +13,9 @@ final class Scorer {
   /** Out of the question. */
   static final double NEVER = -99;
 
+  /** What is heard less than this is chance. */
+  private static final double LEAST_HEARD = 0.15;
+
   private static final double AGAINST_IN_NAME = 1.8;
   private static final double DISTRACTOR_IN_NAME = 1.6;
   private static final double OTHER_IN_NAME = 0.55;
@@ -69,18 +72,24 @@ final class Scorer {
     return new Prepared(concepts, weight, miss, explained, against);
   }
 
-  /** How well the words alone fit; a quick look that spares most pairs the rest. */
+  /**
+   * How well the words alone fit; a quick look that spares most pairs the rest.
+   *
+   * @return {@link #NEVER} where they speak of nothing that the field is about
+   */
   double words(Candidate candidate, LearnableField field) {
     Prepared ready = prepared.get(field);
     double score = 0;
+    double most = 0;
     for (int i = 0; i < ready.terms().length; i++) {
       double best = 0;
       for (int concept : ready.terms()[i]) {
         best = Math.max(best, candidate.all()[concept]);
       }
+      most = Math.max(most, best);
       score += ready.weight()[i] * best - ready.miss()[i] * (1 - best);
     }
-    return score;
+    return most < LEAST_HEARD ? NEVER : score;
   }
 
   /** What speaks against it: words that another field would explain. */
@@ -104,7 +113,7 @@ final class Scorer {
   private double objection(Word word, Prepared ready, LearnableField field) {
     if (AxisWord.of(word.text()) != 0
         || (field.perAxis() && AxisWord.extruder(word.text()))
-        || word.text().matches("\\d+")) {
+        || Character.isDigit(word.text().charAt(0)) && word.hits().isEmpty()) {
       return 0;
     }
     if (word.hits().isEmpty()) {
@@ -131,7 +140,7 @@ final class Scorer {
       if (field.unit() == null) {
         fit -= 0.4;
       } else {
-        OptionalDouble factor = Units.factor(field.unit(), candidate.unit());
+        OptionalDouble factor = shapes.factor(field, candidate);
         fit += factor.isPresent() ? 0.8 : -1.8;
       }
     }

@@ -31,12 +31,15 @@ final class SwitchFamilies {
   Optional<Family> boards() {
     Map<String, List<Placed>> groups = new LinkedHashMap<>();
     for (Placed placed : folder.settings()) {
+      if (!bare(placed)) {
+        continue;
+      }
       String name = placed.setting().name();
       boolean board =
           speaks(words.identifier(name), "board")
               || speaks(words.comment(placed.setting().section()), "board")
               || (placed.lead().length() < 200 && speaks(words.comment(placed.lead()), "board"));
-      if (bare(placed) && board) {
+      if (board) {
         groups.computeIfAbsent(placed.setting().file(), file -> new ArrayList<>()).add(placed);
       }
     }

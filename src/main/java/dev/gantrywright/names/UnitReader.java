@@ -43,6 +43,65 @@ final class UnitReader {
               "\\bms\\b|\\bmilliseconds?\\b|\\bus\\b|\\bmicroseconds?\\b|\\bseconds?\\b|\\bsekunden?\\b|\\bsecondes?\\b|\\bsegundos?\\b",
               "s"));
 
+  /** What any of the rules for comments needs. */
+  private static final Pattern HINT =
+      Pattern.compile(
+          "mm|/\\s*s|/\\s*min|bps|baud|\\bma\\b|\\bmv\\b|milli|ohm|ω|[°º]|deg|celsius|grad|amp|volt|watt|%|cent|zent|sec|segund|sekund|\\bms\\b|\\bus\\b|bit");
+
+  /** Words of which a name must hold one before its unit is looked for. */
+  private static final java.util.Set<String> NAME_HINTS =
+      java.util.Set.of(
+          "mm",
+          "ma",
+          "mv",
+          "mmpm",
+          "mms",
+          "mmps",
+          "mmpss",
+          "mmmin",
+          "min",
+          "amps",
+          "amp",
+          "milliamps",
+          "milliamp",
+          "mamp",
+          "mamps",
+          "milliamperes",
+          "milliampere",
+          "amperes",
+          "ampere",
+          "volts",
+          "volt",
+          "millivolts",
+          "millivolt",
+          "ohms",
+          "ohm",
+          "kohm",
+          "kohms",
+          "milliohm",
+          "milliohms",
+          "mohm",
+          "mohms",
+          "watt",
+          "watts",
+          "percent",
+          "pct",
+          "microseconds",
+          "microsecond",
+          "seconds",
+          "second",
+          "secs",
+          "sec",
+          "millis",
+          "msec",
+          "bps",
+          "baud",
+          "celsius",
+          "degc",
+          "permm",
+          "per mm",
+          "steps mm");
+
   /** One capital letter as a unit: behind a number, a comma, a bracket or "in", and at an end. */
   private static final Pattern LETTER =
       Pattern.compile(
@@ -81,6 +140,10 @@ final class UnitReader {
       return "";
     }
     String text = Folded.text(comment).replace('Ω', 'ω').replace("μ", "u");
+    if (!HINT.matcher(text).find()) {
+      Matcher letter = LETTER.matcher(comment);
+      return letter.find() ? letter.group(1) : "";
+    }
     String best = "";
     int at = Integer.MAX_VALUE;
     for (Rule rule : COMMENT) {
@@ -96,6 +159,13 @@ final class UnitReader {
 
   /** The unit that an identifier's words name; empty where they name none. */
   static String ofName(List<Word> words) {
+    boolean hint = false;
+    for (Word word : words) {
+      hint |= NAME_HINTS.contains(word.text());
+    }
+    if (!hint) {
+      return "";
+    }
     StringBuilder joined = new StringBuilder();
     for (Word word : words) {
       joined.append(joined.length() == 0 ? "" : " ").append(word.text());

@@ -7,7 +7,12 @@ import java.util.OptionalDouble;
 /** The units in which firmware folders give what a profile gives in its own. */
 public final class Units {
   /** One unit: how many of it make one of the field's own. */
-  private record Scale(String own, String unit, double factor) {}
+  private record Scale(String own, String unit, double factor) {
+    Scale {
+      own = plain(own);
+      unit = plain(unit);
+    }
+  }
 
   /** Decimal prefixes and the minute: definitions of the SI brochure. */
   private static final List<Scale> SCALES =
@@ -36,10 +41,14 @@ public final class Units {
     if (unit == null || unit.isEmpty() || same(own, unit)) {
       return OptionalDouble.of(1);
     }
-    return SCALES.stream()
-        .filter(scale -> same(scale.own(), own) && same(scale.unit(), unit))
-        .mapToDouble(Scale::factor)
-        .findFirst();
+    String plainOwn = plain(own);
+    String plainUnit = plain(unit);
+    for (Scale scale : SCALES) {
+      if (scale.own().equals(plainOwn) && scale.unit().equals(plainUnit)) {
+        return OptionalDouble.of(scale.factor());
+      }
+    }
+    return OptionalDouble.empty();
   }
 
   /** Two spellings of one unit. */

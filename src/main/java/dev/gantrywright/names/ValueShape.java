@@ -1,7 +1,8 @@
 package dev.gantrywright.names;
 
 import dev.gantrywright.names.LearnableField.Shape;
-import java.util.Optional;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -34,8 +35,12 @@ final class ValueShape {
           "(?i)(p[a-l]_?\\d{1,2}|p\\d[._]\\d{1,2}|gp(io)?_?\\d{1,2}|d\\d{1,2}|pin_?\\w+|\\d{1,3}|\\w*pin\\w*|-1|[a-z]+_?\\d{1,2})");
   private static final Pattern IC = Pattern.compile("\"?(\\w*_)?[A-Za-z]{0,4}\\d{3,5}\\w{0,4}\"?");
 
+  private record Read(String text, OptionalDouble number) {}
+
   private final FolderTexts folder;
   private final McuNames mcus;
+  private final Map<Candidate, Read> known = new HashMap<>();
+  private final Map<String, OptionalDouble> factors = new HashMap<>();
 
   ValueShape(FolderTexts folder, McuNames mcus) {
     this.folder = folder;
@@ -51,9 +56,13 @@ final class ValueShape {
         default -> IMPOSSIBLE;
       };
     }
+    Read read = known.computeIfAbsent(candidate, this::read);
+    return constant(candidate, field) + shape(candidate, field, read.text(), read.number());
+  }
+
+  private Read read(Candidate candidate) {
     String text = bare(candidate.text());
-    OptionalDouble number = Arithmetic.of(text, folder::replacement);
-    return constant(candidate, field) + shape(candidate, field, text, number);
+    return new Read(text, Arithmetic.of(text, folder::replacement));
   }
 
   /** What stands as another setting's value is one of its choices, not a setting of its own. */
@@ -89,7 +98,7 @@ final class ValueShape {
       return unknownName ? -2 : IMPOSSIBLE;
     }
     double value = number.getAsDouble();
-    OptionalDouble factor = Units.factor(field.unit(), candidate.unit());
+    OptionalDouble factor = factor(field, candidate);
     double own = factor.isPresent() ? value / factor.getAsDouble() : value;
     double fit = literal ? 0.5 : 0.2;
     fit += text.indexOf('.') >= 0 ? 0.1 : 0;
@@ -102,6 +111,13 @@ final class ValueShape {
       fit += usual || asGiven ? 0.5 : -0.7;
     }
     return fit;
+  }
+
+  /** How many of the candidate's unit make one of the field's own. */
+  OptionalDouble factor(LearnableField field, Candidate candidate) {
+    String own = field.unit() == null ? "" : field.unit();
+    return factors.computeIfAbsent(
+        own + " " + candidate.unit(), key -> Units.factor(own, candidate.unit()));
   }
 
   private double flag(String text, OptionalDouble number, LearnableField field) {
@@ -209,11 +225,5 @@ final class ValueShape {
       inner = inner.substring(1, inner.length() - 1).strip();
     }
     return inner;
-  }
-
-  /** The number that a candidate's text comes to. */
-  Optional<Double> number(Candidate candidate) {
-    OptionalDouble value = Arithmetic.of(candidate.text(), folder::replacement);
-    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
   }
 }

@@ -22,6 +22,7 @@ final class WordReader {
   private final TradeWords trade;
   private final Map<String, List<Word>> pieces = new HashMap<>();
   private final Map<String, List<Hit>> inside = new HashMap<>();
+  private final Map<String, List<Word>> comments = new HashMap<>();
 
   WordReader(TradeWords trade) {
     this.trade = trade;
@@ -42,6 +43,10 @@ final class WordReader {
 
   /** A comment's words, phrases joined. */
   List<Word> comment(String text) {
+    return comments.computeIfAbsent(text, this::read);
+  }
+
+  private List<Word> read(String text) {
     List<Word> words = new ArrayList<>();
     for (String word : Folded.words(text)) {
       words.add(new Word(word, inside.computeIfAbsent(word, this::hitsInComment)));

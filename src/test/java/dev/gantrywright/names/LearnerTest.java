@@ -1,0 +1,125 @@
+package dev.gantrywright.names;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.gantrywright.header.FirmwareFolder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.StringLength;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LearnerTest {
+  private static FirmwareFolder folder(String header, String ini) {
+    TreeMap<String, byte[]> files = new TreeMap<>();
+    files.put("a.h", header.getBytes(StandardCharsets.UTF_8));
+    if (!ini.isEmpty()) {
+      files.put("a.ini", ini.getBytes(StandardCharsets.UTF_8));
+    }
+    return FirmwareFolder.of(Path.of("a"), files, Map.of());
+  }
+
+  private static NameMap learn(String header) {
+    return new Learner(McuNames.byShape()).learn(folder(header, ""));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "#define STOP_X_LEFT_INVERTED 1 | inverted",
+        "#define STOP_X_LEFT_ACTIVE_LOW true | active-low",
+        "#define STOP_X_LEFT_LEVEL HIGH // level when hit | active-level",
+        "#define STOP_X_LEFT_NC 1 // normally closed | normally-closed",
+        "#define STOP_X_LEFT_CONTACT NO // NC or NO | contact",
+        "#define STOP_X_LEFT_POLARITY 1 // 1 = active low, 0 = active high | active-low",
+        "#define STOP_X_LEFT_POLARITY 0 // 0: opens when hit | normally-open",
+        "#define STOP_X_LEFT_LOGIC true // no more is known | unknown",
+      })
+  void meaningOfAnEndstop(String line, String meaning) {
+    NameMap map = learn(line + "\n");
+    assertThat(map.entry("endstops.xMin.inverted").map(NameEntry::meaning)).contains(meaning);
+  }
+
+  @Test
+  void currentAndSpeedSayTheirUnit() {
+    NameMap map =
+        learn(
+            "#define MOTOR_CURRENT_X 800\n#define MOTOR_CURRENT_Y 800\n"
+                + "#define MAX_FEED_X 12000\n#define MAX_FEED_Y 12000\n");
+    assertThat(map.entry("axes.x.driver.current").map(NameEntry::meaning)).contains("mA");
+    assertThat(map.entry("axes.x.maxSpeed").map(NameEntry::unit)).contains("mm/min");
+  }
+
+  @Test
+  void boardsAndTargetsAreListedWithTheirParts() {
+    NameMap map =
+        new Learner(McuNames.byShape())
+            .learn(
+                folder(
+                    "#define BOARD BOARD_TERN\n#define BOARD_TERN 1 // Tern, STM32F446RE\n"
+                        + "#define BOARD_TERN2 1 // Tern, STM32F446RE\n",
+                    "[main]\ndefault = tern\n[env:tern]\nchip = STM32F446RE\n[env:terns]\nchip = LPC1768\n"));
+    assertThat(map.boards())
+        .extracting(BoardConstant::constant)
+        .containsExactly("BOARD_TERN", "BOARD_TERN2");
+    assertThat(map.boards().get(0).targets()).containsExactly("tern");
+    assertThat(map.boards().get(0).chosen()).isTrue();
+    assertThat(map.boards().get(1).notes())
+        .anyMatch(note -> note.contains("same number"))
+        .anyMatch(note -> note.contains("almost like BOARD_TERN"));
+    assertThat(map.targets()).extracting(BuildTarget::name).containsExactly("tern", "terns");
+    assertThat(map.targets().get(0).boards()).contains("BOARD_TERN");
+    assertThat(map.entry("board.target").map(NameEntry::macro)).contains("default");
+  }
+
+  @Test
+  void whatTheUserSetStaysThroughLearning() {
+    String header = "#define BAUD 115200\n#define LINE_WORD 250000\n";
+    NameMap mine =
+        learn(header)
+            .with("serial.baud", NameEntry.chosen("LINE_WORD", null, "a.h", 9))
+            .with("serial.port", NameEntry.notInThisFirmware());
+    NameMap again = new Learner(McuNames.byShape()).learn(folder("\n" + header, ""), mine);
+    assertThat(again.entry("serial.baud").orElseThrow().macro()).isEqualTo("LINE_WORD");
+    assertThat(again.entry("serial.baud").orElseThrow().line()).isEqualTo(3);
+    assertThat(again.entry("serial.port").orElseThrow().macro()).isNull();
+  }
+
+  @Test
+  void nothingIsProposedWhereNothingIsSaid() {
+    assertThat(learn("#define ALPHA 1\n#define BETA 2\n#define GAMMA_RAY \"x\"\n").fields())
+        .isEmpty();
+  }
+
+  @Test
+  void searchFindsByNameAndComment() {
+    SettingSearch search =
+        new SettingSearch(
+            folder("#define WING_SPAN 3 // how wide\n#define TAIL 4 // wing of the tail\n", ""));
+    assertThat(search.find("wing", 5))
+        .extracting(found -> found.setting().name())
+        .isEqualTo(List.of("WING_SPAN", "TAIL"));
+    assertThat(search.find("wide span", 5)).hasSize(1);
+    assertThat(search.find("beak", 5)).isEmpty();
+    assertThat(search.find("", 1)).hasSize(1);
+  }
+
+  @Property(tries = 60)
+  void neverFails(
+      @ForAll @StringLength(max = 60) String name, @ForAll @StringLength(max = 60) String value) {
+    String text =
+        "#define A"
+            + name.replaceAll("\\W", "_")
+            + " "
+            + value.replaceAll("[\\r\\n\0]", " ")
+            + "\n";
+    assertThat(learn(text)).isNotNull();
+  }
+}
