@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What a rule sees: the input, and the facts that several rules derive from it. */
 public final class Context {
@@ -58,6 +59,14 @@ public final class Context {
    */
   public Optional<FirmwareFolder> boardFolder() {
     return input.folder() == null ? Optional.empty() : Optional.of(memo.boardFolder(input));
+  }
+
+  /**
+   * A fact that follows from folder, name map and board constant alone; kept from check to check.
+   * Several threads may use it at once.
+   */
+  public <T> T keptWithFolder(Class<T> type, Supplier<T> make) {
+    return memo.derived(input, type, make);
   }
 
   public PrinterProfile profile() {

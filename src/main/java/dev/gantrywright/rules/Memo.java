@@ -3,39 +3,75 @@ package dev.gantrywright.rules;
 import dev.gantrywright.header.Change;
 import dev.gantrywright.header.EditPlan;
 import dev.gantrywright.header.FirmwareFolder;
+import dev.gantrywright.header.Setting;
 import dev.gantrywright.names.NameEntry;
-import dev.gantrywright.names.NameMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** Keeps the last folder that was evaluated for a board, for the next check of the same folder. */
+/**
+ * Keeps what follows from a folder, its name map and a board constant, for the next check of the
+ * same ones. Compares by identity: a folder that was read again is another folder.
+ */
 final class Memo {
-  private record Known(
-      FirmwareFolder folder, NameMap names, String constant, FirmwareFolder result) {
-    boolean answers(CheckInput input) {
-      return folder == input.folder()
-          && names == input.names()
-          && String.valueOf(constant).equals(String.valueOf(input.profile().board().constant()));
+  /** Folders that are open at the same time, in one window or one run over many profiles. */
+  private static final int MOST = 16;
+
+  private record Key(int folder, int names, String constant) {
+    static Key of(CheckInput input) {
+      return new Key(
+          System.identityHashCode(input.folder()),
+          System.identityHashCode(input.names()),
+          input.profile().board().constant());
     }
   }
 
-  private volatile Known last;
+  /**
+   * What is kept.
+   *
+   * @param input the input that it was worked out for; holds folder and map alive
+   * @param folder the folder as it is for the board
+   * @param derived what rules work out from it, by its type
+   */
+  private record Kept(CheckInput input, FirmwareFolder folder, Map<Class<?>, Object> derived) {
+    boolean answers(CheckInput other) {
+      return input.folder() == other.folder()
+          && input.names() == other.names()
+          && Objects.equals(input.profile().board().constant(), other.profile().board().constant());
+    }
+  }
+
+  private final Map<Key, Kept> kept = new ConcurrentHashMap<>();
 
   FirmwareFolder boardFolder(CheckInput input) {
-    Known known = last;
-    if (known == null || !known.answers(input)) {
-      String constant = input.profile().board().constant();
-      known = new Known(input.folder(), input.names(), constant, evaluate(input, constant));
-      last = known;
-    }
-    return known.result();
+    return at(input).folder();
   }
 
-  private static FirmwareFolder evaluate(CheckInput input, String constant) {
+  <T> T derived(CheckInput input, Class<T> type, java.util.function.Supplier<T> make) {
+    return type.cast(at(input).derived().computeIfAbsent(type, key -> make.get()));
+  }
+
+  private Kept at(CheckInput input) {
+    Key key = Key.of(input);
+    Kept known = kept.get(key);
+    if (known == null || !known.answers(input)) {
+      if (kept.size() >= MOST) {
+        kept.clear();
+      }
+      known = new Kept(input, evaluate(input), new ConcurrentHashMap<>());
+      kept.put(key, known);
+    }
+    return known;
+  }
+
+  private static FirmwareFolder evaluate(CheckInput input) {
+    String constant = input.profile().board().constant();
     NameEntry entry = input.names() == null ? null : input.names().fields().get("board.constant");
     if (constant == null || entry == null || entry.macro() == null || entry.section() != null) {
       return input.folder();
     }
-    boolean known = input.folder().named(constant).stream().anyMatch(setting -> setting.live());
+    boolean known = input.folder().named(constant).stream().anyMatch(Setting::live);
     return known
         ? EditPlan.of(
                 input.folder(),

@@ -23,7 +23,7 @@ public final class ListTooShort implements Check {
   public void check(Context context, Sink sink) {
     MappedFields.stated(context)
         .filter(field -> field.live() != null && field.entry().element() != null)
-        .filter(field -> field.text().isEmpty())
+        .filter(field -> field.text() == null)
         .forEach(
             field ->
                 sink.report(

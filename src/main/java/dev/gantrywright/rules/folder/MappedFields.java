@@ -1,15 +1,12 @@
 package dev.gantrywright.rules.folder;
 
 import dev.gantrywright.header.FirmwareFolder;
-import dev.gantrywright.header.Setting;
 import dev.gantrywright.machine.ProfileValues;
 import dev.gantrywright.names.NameEntry;
 import dev.gantrywright.rules.Context;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import tools.jackson.databind.node.ObjectNode;
@@ -37,8 +34,7 @@ record MappedFields(List<MappedField> all) {
     }
     FirmwareFolder folder = context.boardFolder().get();
     ObjectNode tree = ProfileValues.tree(context.profile());
-    Map<String, List<Setting>> settings = new HashMap<>();
-    Map<String, Setting> live = new HashMap<>();
+    MacroTable table = context.keptWithFolder(MacroTable.class, MacroTable::new);
     List<MappedField> fields = new ArrayList<>();
     context
         .names()
@@ -47,15 +43,8 @@ record MappedFields(List<MappedField> all) {
         .forEach(
             (path, entry) -> {
               if (inHeader(entry)) {
-                String macro = entry.macro();
                 fields.add(
-                    new MappedField(
-                        path,
-                        entry,
-                        ProfileValues.get(tree, path).orElse(null),
-                        settings.computeIfAbsent(macro, folder::named),
-                        live.computeIfAbsent(macro, name -> folder.live(name).orElse(null)),
-                        folder));
+                    table.field(path, entry, ProfileValues.get(tree, path).orElse(null), folder));
               }
             });
     return new MappedFields(List.copyOf(fields));

@@ -1,6 +1,5 @@
 package dev.gantrywright.rules.folder;
 
-import dev.gantrywright.names.Spelled;
 import dev.gantrywright.rules.Check;
 import dev.gantrywright.rules.Context;
 import dev.gantrywright.rules.Family;
@@ -26,22 +25,18 @@ public final class ValueHasNoSpelling implements Check {
         .forEach(
             field ->
                 field
-                    .text()
+                    .unspelled()
                     .ifPresent(
-                        text -> {
-                          if (field.spelling().spell(field.value(), text)
-                              instanceof Spelled.Not not) {
+                        reason ->
                             sink.report(
                                 field.path(),
                                 field.value()
                                     + " for "
                                     + field.entry().macro()
                                     + ", which holds \""
-                                    + text
+                                    + field.text()
                                     + "\": "
-                                    + not.reason(),
-                                Remedy.show("give the spelling in the name map"));
-                          }
-                        }));
+                                    + reason,
+                                Remedy.show("give the spelling in the name map"))));
   }
 }

@@ -22,16 +22,11 @@ public final class ValueNotAmongChoices implements Check {
   @Override
   public void check(Context context, Sink sink) {
     MappedFields.stated(context)
+        .filter(field -> field.value().isNumber() && field.entry().values().isEmpty())
+        .filter(field -> field.live() != null && field.live().choices().size() > 1)
         .filter(
             field ->
-                field.live() != null
-                    && field.live().choices().size() > 1
-                    && field.entry().values().isEmpty())
-        .filter(
-            field ->
-                field.value().isNumber()
-                    && field.live().choices().stream()
-                        .allMatch(choice -> choice.matches("[-+]?[0-9.]+")))
+                field.live().choices().stream().allMatch(choice -> choice.matches("[-+]?[0-9.]+")))
         .forEach(
             field -> {
               double value = field.value().doubleValue();
