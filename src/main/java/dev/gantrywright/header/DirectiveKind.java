@@ -41,6 +41,9 @@ enum DirectiveKind {
 
   /** The kind that a keyword names, given as ISO-8859-1 bytes. */
   static DirectiveKind ofKeyword(byte[] b, int from, int to) {
+    if (to - from == 6 && b[from] == 'd' && is(b, from, "define")) {
+      return DEFINE; // nearly every directive of a large header
+    }
     switch (to - from) {
       case 2:
         return is(b, from, "if") ? IF : OTHER;
@@ -55,11 +58,9 @@ enum DirectiveKind {
                 ? IFDEF
                 : is(b, from, "undef") ? UNDEF : is(b, from, "error") ? ERROR : OTHER;
       case 6:
-        return is(b, from, "define")
-            ? DEFINE
-            : is(b, from, "ifndef")
-                ? IFNDEF
-                : is(b, from, "pragma") ? PRAGMA : is(b, from, "import") ? IMPORT : OTHER;
+        return is(b, from, "ifndef")
+            ? IFNDEF
+            : is(b, from, "pragma") ? PRAGMA : is(b, from, "import") ? IMPORT : OTHER;
       case 7:
         return is(b, from, "include") ? INCLUDE : is(b, from, "elifdef") ? ELIFDEF : OTHER;
       case 8:

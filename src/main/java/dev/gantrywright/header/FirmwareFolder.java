@@ -174,7 +174,7 @@ public final class FirmwareFolder {
       return Optional.empty();
     }
     HeaderDocument header = headers.get(symbol.file().path());
-    boolean here = header != null && header.source() == symbol.file() && !header.binary();
+    boolean here = header != null && !header.binary();
     return here ? Optional.of(header.setting(symbol.directive())) : Optional.empty();
   }
 

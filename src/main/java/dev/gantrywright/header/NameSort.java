@@ -1,5 +1,7 @@
 package dev.gantrywright.header;
 
+import java.util.Arrays;
+
 /**
  * Sorts symbols by the bytes of their names, eight bytes at a time: macro names of a device header
  * share long beginnings, which a comparison from the front would read again and again.
@@ -12,6 +14,8 @@ final class NameSort {
 
   private final MacroTable.Symbol[] symbols;
   private final long[] keys;
+  private int[] work = new int[48];
+  private int todo;
 
   private NameSort(MacroTable.Symbol[] symbols) {
     this.symbols = symbols;
@@ -19,24 +23,37 @@ final class NameSort {
   }
 
   static void sort(MacroTable.Symbol[] symbols) {
-    new NameSort(symbols).from(0, symbols.length, 0);
+    NameSort sort = new NameSort(symbols);
+    sort.put(0, symbols.length, 0);
+    while (sort.todo > 0) {
+      sort.todo -= 3;
+      sort.group(sort.work[sort.todo], sort.work[sort.todo + 1], sort.work[sort.todo + 2]);
+    }
   }
 
-  private void from(int low, int high, int depth) {
+  private void put(int low, int high, int depth) {
+    if (todo == work.length) {
+      work = Arrays.copyOf(work, todo * 2);
+    }
+    work[todo++] = low;
+    work[todo++] = high;
+    work[todo++] = depth;
+  }
+
+  /** Sorts a range by the eight bytes at a depth; ranges that are equal there are left to do. */
+  private void group(int low, int high, int depth) {
     for (int i = low; i < high; i++) {
       keys[i] = key(symbols[i], depth);
     }
     byKey(low, high);
     int start = low;
-    while (start < high) {
-      int end = start + 1;
-      while (end < high && keys[end] == keys[start]) {
-        end++;
+    for (int end = low + 1; end <= high; end++) {
+      if (end == high || keys[end] != keys[start]) {
+        if (end - start > 1 && (keys[start] & 0xff) != 0) {
+          put(start, end, depth + 8);
+        }
+        start = end;
       }
-      if (end - start > 1 && (keys[start] & 0xff) != 0) {
-        from(start, end, depth + 8);
-      }
-      start = end;
     }
   }
 

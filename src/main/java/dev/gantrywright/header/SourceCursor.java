@@ -60,9 +60,9 @@ class SourceCursor {
     return q;
   }
 
-  /** The byte at the offset, or -1 behind the end. */
+  /** The byte at the offset; behind the end a line feed, which starts and continues nothing. */
   final int at(int offset) {
-    return offset < n ? b[offset] & 0xff : -1;
+    return offset < n ? b[offset] & 0xff : '\n';
   }
 
   /** Passes blanks, splices and block comments; stays on a line comment. */

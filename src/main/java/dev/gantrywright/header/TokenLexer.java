@@ -131,7 +131,11 @@ final class TokenLexer extends SourceCursor {
   }
 
   private void punctuator(int start) {
+    int first = at(p);
     for (String candidate : PUNCTUATORS) {
+      if (candidate.charAt(0) != first) {
+        continue;
+      }
       int q = p;
       int matched = 0;
       while (matched < candidate.length() && at(q) == candidate.charAt(matched)) {

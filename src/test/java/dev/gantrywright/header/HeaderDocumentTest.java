@@ -84,4 +84,10 @@ class HeaderDocumentTest {
     assertThat(s.comment()).isEqualTo("How far it flies,\nrange 1..9\nkm");
     assertThat(s.range()).isEqualTo(new ValueRange(1, 9));
   }
+
+  @Test
+  void readsAConditionThatASpliceCutsOffAtTheEnd() {
+    assertThat(read("#define A 1\n#if A == 12\\\n").settings()).hasSize(1);
+    assertThat(read("#define A 12\\\n").settings().get(0).value()).isEqualTo("12");
+  }
 }
