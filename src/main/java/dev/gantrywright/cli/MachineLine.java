@@ -34,10 +34,12 @@ final class MachineLine implements AutoCloseable {
 
   private final PrinterProfile profile;
   private final LineSession session;
+  private final PracticeBoard practice;
   private final Thread onExit;
 
-  private MachineLine(PrinterProfile profile, LineSession session) {
+  private MachineLine(PrinterProfile profile, LineSession session, PracticeBoard practice) {
     this.profile = profile;
+    this.practice = practice;
     this.session = session;
     this.onExit = new Thread(session::close, "give the port up");
     Runtime.getRuntime().addShutdownHook(onExit);
@@ -73,7 +75,8 @@ final class MachineLine implements AutoCloseable {
                   ByteLog.inMemory(RING_BYTES, System.nanoTime()),
                   System::nanoTime,
                   Thread::new));
-      MachineLine line = new MachineLine(profile, session);
+      MachineLine line =
+          new MachineLine(profile, session, address instanceof PortAddress.Practice ? board : null);
       line.awaitUp();
       return line;
     } catch (IllegalArgumentException e) {
@@ -129,6 +132,13 @@ final class MachineLine implements AutoCloseable {
     } catch (LinkException e) {
       close();
       throw e;
+    }
+  }
+
+  /** Touches an endstop of the practice board; a real machine has a real hand. */
+  void practiceTouch(String end, boolean touched) {
+    if (practice != null) {
+      practice.touch(end, touched, System.nanoTime());
     }
   }
 

@@ -7,6 +7,7 @@ import dev.gantrywright.names.NameMap;
 import dev.gantrywright.prove.Check;
 import dev.gantrywright.prove.Proof;
 import dev.gantrywright.prove.ProofReport;
+import dev.gantrywright.prove.TouchReport;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -55,6 +56,13 @@ final class ProveVerb implements Callable<Integer> {
               + " folder; read through the name map.")
   private Path folder;
 
+  @Option(
+      names = "--touch",
+      description =
+          "Then the touch test: asks for each fitted endstop in turn. On the practice board a"
+              + " practice hand presses them.")
+  private boolean touch;
+
   @Option(names = "--names", paramLabel = "FILE", description = "Name map of that folder.")
   private Path names;
 
@@ -63,12 +71,20 @@ final class ProveVerb implements Callable<Integer> {
     try (MachineLine machine = MachineLine.open(line, firmware(), List.of())) {
       ProofReport report =
           Proof.of(machine.profile(), machine.session(), Set.copyOf(line.touched), expect);
-      if (format.json()) {
-        Printed.json(spec, ProofJson.of(report));
-      } else {
+      if (!format.json()) {
         print(report);
       }
-      return report.passed() ? ExitStatus.FINE : ExitStatus.FINDINGS;
+      TouchReport touched =
+          touch ? TouchTerminal.run(machine, format.json() ? null : Printed.out(spec)) : null;
+      if (format.json()) {
+        Map<String, Object> document = ProofJson.of(report);
+        if (touched != null) {
+          document.put("touchTest", TouchTerminal.json(touched));
+        }
+        Printed.json(spec, document);
+      }
+      boolean fine = report.passed() && (touched == null || touched.passed());
+      return fine ? ExitStatus.FINE : ExitStatus.FINDINGS;
     } catch (LinkException e) {
       throw new DeviceProblem(e.getMessage(), e);
     } catch (InterruptedException e) {

@@ -84,4 +84,27 @@ class ProveVerbTest {
     assertThat(tcp.status()).isEqualTo(ExitStatus.DEVICE);
     assertThat(tcp.err()).contains("127.0.0.1:1 cannot be reached");
   }
+
+  @Test
+  void theTouchTestRunsInTheTerminal() {
+    CommandRun right = CommandRun.of("prove", SANDPIPER, "--touch");
+    assertThat(right.out())
+        .contains("CAUTION")
+        .contains("Press and hold xMax")
+        .contains("zMin works");
+    assertThat(right.status()).isEqualTo(ExitStatus.FINE);
+    CommandRun wrong =
+        CommandRun.of(
+            "prove", SANDPIPER, "--touch", "--fault", "swapped:xMax:yMax", "--format", "json");
+    assertThat(wrong.status()).isEqualTo(ExitStatus.FINDINGS);
+    JsonNode x =
+        wrong
+            .json()
+            .path("touchTest")
+            .valueStream()
+            .filter(r -> r.path("end").asString().equals("xMax"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(x.path("verdict").asString()).isEqualTo("swapped");
+  }
 }

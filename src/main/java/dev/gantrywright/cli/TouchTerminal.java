@@ -1,0 +1,109 @@
+package dev.gantrywright.cli;
+
+import dev.gantrywright.prove.TouchReport;
+import dev.gantrywright.prove.TouchResult;
+import dev.gantrywright.prove.TouchTest;
+import dev.gantrywright.prove.Watch;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The touch test in a terminal. */
+final class TouchTerminal {
+  private static final String CAUTION =
+      "CAUTION: heaters cold, motors off; use a stick where the axis could catch a finger.";
+  private static final double HERTZ = 100;
+  private static final long HOLD_MILLIS = 500;
+
+  private TouchTerminal() {}
+
+  /**
+   * Runs it to the end.
+   *
+   * @param out null to say nothing
+   */
+  static TouchReport run(MachineLine machine, PrintWriter out) throws InterruptedException {
+    List<String> ends = new ArrayList<>();
+    Map<String, Boolean> inverted = new HashMap<>();
+    machine
+        .profile()
+        .endstops()
+        .forEach(
+            (end, endstop) -> {
+              if (Boolean.TRUE.equals(endstop.fitted())) {
+                ends.add(end);
+                inverted.put(end, Boolean.TRUE.equals(endstop.inverted()));
+              }
+            });
+    TouchTest test = new TouchTest(ends, inverted, TouchTest.Patience.standard());
+    say(out, CAUTION);
+    try (Watch watch =
+        Watch.start(
+            machine.session(),
+            machine.profile().endstops().keySet(),
+            HERTZ,
+            test::add,
+            System::nanoTime,
+            Thread::new)) {
+      follow(machine, test, out, watch);
+    }
+    TouchReport report = test.report();
+    report.results().forEach(r -> say(out, line(r)));
+    return report;
+  }
+
+  private static void follow(MachineLine machine, TouchTest test, PrintWriter out, Watch watch)
+      throws InterruptedException {
+    String pressed = "";
+    String prompt = "";
+    while (!test.done() && watch != null) {
+      if (!test.prompt().equals(prompt)) {
+        prompt = test.prompt();
+        say(out, prompt);
+      }
+      String asked = test.asked().orElse(pressed);
+      if (!asked.equals(pressed)) {
+        pressed = asked;
+        machine.practiceTouch(asked, true);
+        Thread.sleep(HOLD_MILLIS);
+        machine.practiceTouch(asked, false);
+      }
+      Thread.sleep(10);
+    }
+  }
+
+  private static String line(TouchResult r) {
+    return "  "
+        + r.end()
+        + " "
+        + r.verdict().phrase()
+        + (r.other().isEmpty() ? "" : " (" + r.other() + ")")
+        + (r.advice().isEmpty() ? "" : ": " + r.advice());
+  }
+
+  private static void say(PrintWriter out, String line) {
+    if (out != null) {
+      out.println(line);
+      out.flush();
+    }
+  }
+
+  static List<Map<String, Object>> json(TouchReport report) {
+    return report.results().stream()
+        .map(
+            r -> {
+              Map<String, Object> row = new LinkedHashMap<>();
+              row.put("end", r.end());
+              row.put("verdict", r.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+              row.put("other", r.other());
+              row.put("longestBounceMs", r.longestBounceNanos() / 1e6);
+              row.put("advice", r.advice());
+              return row;
+            })
+        .toList();
+  }
+}
