@@ -13,9 +13,9 @@ import java.util.Optional;
  *
  * @param stepsPerMm computed
  * @param travelPerTurn travel of one turn of pulley, screw or wheel, mm
- * @param words the sum in words
+ * @param axis what it was worked out from
  */
-record DriveTrain(double stepsPerMm, double travelPerTurn, String words) {
+record DriveTrain(double stepsPerMm, double travelPerTurn, Axis axis) {
   /** Empty where a fact is missing. */
   static Optional<DriveTrain> of(Axis axis) {
     Drive drive = axis.drive();
@@ -26,17 +26,18 @@ record DriveTrain(double stepsPerMm, double travelPerTurn, String words) {
       return Optional.empty();
     }
     return travel(drive)
-        .map(
-            travel ->
-                new DriveTrain(
-                    full * (double) micro * ratio / travel,
-                    travel,
-                    full
-                        + " x "
-                        + micro
-                        + (ratio == 1 ? "" : " x " + n(ratio))
-                        + " / "
-                        + words(drive)));
+        .map(travel -> new DriveTrain(full * (double) micro * ratio / travel, travel, axis));
+  }
+
+  /** The sum in words; made only where it is shown. */
+  String words() {
+    Double ratio = axis.drive().ratio();
+    return axis.motor().fullSteps()
+        + " x "
+        + axis.driver().microsteps()
+        + (ratio == null || ratio == 1 ? "" : " x " + n(ratio))
+        + " / "
+        + words(axis.drive());
   }
 
   /** Travel of one turn, mm; empty where the kind's own fact is missing. */
