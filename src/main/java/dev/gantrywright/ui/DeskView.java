@@ -15,16 +15,20 @@ import dev.gantrywright.ui.shell.HeaderBar;
 import dev.gantrywright.ui.shell.LinePanel;
 import dev.gantrywright.ui.shell.RouteBar;
 import dev.gantrywright.ui.state.BuildDesk;
+import dev.gantrywright.ui.state.BuildState;
 import dev.gantrywright.ui.state.ContactState;
 import dev.gantrywright.ui.state.Expectation;
 import dev.gantrywright.ui.state.ExportDesk;
 import dev.gantrywright.ui.state.Keeper;
 import dev.gantrywright.ui.state.LinkStatus;
+import dev.gantrywright.ui.state.LoadDesk;
+import dev.gantrywright.ui.state.LoadState;
 import dev.gantrywright.ui.state.PatchedPlace;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.RouteState;
 import dev.gantrywright.ui.state.Stage;
+import dev.gantrywright.ui.state.StationState;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
@@ -80,11 +84,47 @@ final class DeskView implements Subscription {
         new BuildDesk(RecordPlace.ofThisUser(), around.clock(), around.background(), around.view());
     stages.put(
         Stage.BUILD, () -> new BuildView(desk, around.catalog(), build, () -> patched(export)));
-    stages.put(Stage.LOAD, () -> new LoadView(desk));
+    LoadDesk load =
+        new LoadDesk(
+            desk::sheet,
+            RecordPlace.ofThisUser(),
+            around.clock(),
+            around.background(),
+            around.view());
+    stages.put(Stage.LOAD, () -> new LoadView(desk, load, build));
+    subscriptions.add(build.state().listen(state -> outcome(Stage.BUILD, built(state))));
+    subscriptions.add(load.state().listen(state -> outcome(Stage.LOAD, loaded(state))));
     stages.put(Stage.PROVE, () -> new ProveView(desk, tones));
     bench = new Bench(header, route, plan, stages, line);
     observe();
     keeper.restore();
+  }
+
+  /** What a build or a copy came to stands on its station until the profile changes. */
+  private void outcome(Stage stage, StationState state) {
+    if (state != null) {
+      route.show(stage, state);
+    }
+  }
+
+  private static StationState built(BuildState state) {
+    return switch (state.kind()) {
+      case RUNNING -> StationState.open(Texts.of("build.running"));
+      case BUILT -> StationState.settled(Texts.of("route.built"));
+      case REFUSED -> new StationState(StationState.Sign.ERROR, 0, Texts.of("route.badImage"));
+      case FAILED -> new StationState(StationState.Sign.ERROR, 0, Texts.of("route.buildFailed"));
+      default -> null;
+    };
+  }
+
+  private static StationState loaded(LoadState state) {
+    return switch (state.kind()) {
+      case COPYING -> StationState.open(Texts.of("load.copying"));
+      case COPIED -> StationState.open(Texts.of("route.onCard"));
+      case LOADED -> StationState.settled(Texts.of("route.loaded"));
+      case FAILED -> new StationState(StationState.Sign.ERROR, 0, Texts.of("route.loadFailed"));
+      default -> null;
+    };
   }
 
   /** The patched folder: where it was written last, else where it would be proposed to go. */
@@ -112,6 +152,7 @@ final class DeskView implements Subscription {
                   stations();
                 }));
     subscriptions.add(desk.judged().listen(judged -> stations()));
+    subscriptions.add(desk.planned().listen(planned -> stations()));
     subscriptions.add(desk.opened().listen(opened -> title()));
     subscriptions.add(
         desk.link()

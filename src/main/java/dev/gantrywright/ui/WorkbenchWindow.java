@@ -1,7 +1,12 @@
 package dev.gantrywright.ui;
 
 import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.catalog.Mcu;
+import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.names.Learner;
+import dev.gantrywright.names.McuNames;
+import dev.gantrywright.names.NameMap;
 import dev.gantrywright.ui.shell.KeyMap;
 import dev.gantrywright.ui.shell.Palette;
 import dev.gantrywright.ui.shell.ZoomPane;
@@ -46,7 +51,8 @@ public final class WorkbenchWindow {
   public WorkbenchWindow(Stage stage, Surroundings around) {
     this.stage = stage;
     this.around = around;
-    this.workshop = new Workshop(around.inspector(), around.background(), around.view());
+    this.workshop =
+        new Workshop(around.inspector(), this::learn, around.background(), around.view());
     this.habits = around.habits().read();
     layers.getChildren().addAll(content, palette, keys);
     StackPane.setAlignment(palette, Pos.TOP_CENTER);
@@ -68,6 +74,11 @@ public final class WorkbenchWindow {
     }
     stage.setMaximized(habits.maximised());
     showStart();
+  }
+
+  private NameMap learn(FirmwareFolder folder) {
+    McuNames parts = new McuNames(around.catalog().mcus().stream().map(Mcu::part).toList());
+    return new Learner(parts).learn(folder);
   }
 
   public void show() {

@@ -64,7 +64,7 @@ class ExportUseTest {
         before.entrySet().stream()
             .filter(file -> !file.getValue().equals(after.get(file.getKey())))
             .count();
-    var plan = desk.judged().get().plan().orElseThrow();
+    var plan = desk.planned().get().plan().orElseThrow();
     assertThat(changed)
         .isEqualTo(plan.lines().stream().map(line -> line.file()).distinct().count());
     List<String> names =

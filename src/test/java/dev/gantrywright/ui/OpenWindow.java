@@ -97,7 +97,8 @@ final class OpenWindow implements AutoCloseable {
   }
 
   private static boolean settled(PrinterDesk desk) {
-    return desk.judged().get().revision() == desk.values().revision();
+    long now = desk.values().revision();
+    return desk.judged().get().revision() == now && desk.planned().get().revision() == now;
   }
 
   /** Waits until checks and plan belong to the profile as it stands. */

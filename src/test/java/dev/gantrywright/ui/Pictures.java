@@ -99,6 +99,7 @@ public final class Pictures {
         shot(each.name().toLowerCase(java.util.Locale.ROOT) + tail);
       }
     }
+    buildThrough(workshop, tail);
     step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", true));
     pause(1200);
     step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", false));
@@ -136,6 +137,61 @@ public final class Pictures {
         });
     shot("zoom" + tail);
     step(() -> true, () -> window.rezoom(1));
+  }
+
+  /** Mends Heron, writes its patched folder, builds it and copies the image onto a card. */
+  private void buildThrough(Path workshop, String tail) {
+    var write = dev.gantrywright.ui.state.Stage.WRITE;
+    var build = dev.gantrywright.ui.state.Stage.BUILD;
+    var load = dev.gantrywright.ui.state.Stage.LOAD;
+    step(() -> true, () -> window.printer().orElseThrow().applySafe());
+    step(this::settled, () -> window.printer().orElseThrow().stage().set(write));
+    pause(300);
+    step(() -> true, () -> press("#export"));
+    pause(300);
+    step(
+        () ->
+            window.scene().lookup("#export-open") != null
+                || window.scene().lookup("#export-replace") != null,
+        () -> {
+          if (window.scene().lookup("#export-replace") != null) {
+            press("#export-replace");
+          }
+        });
+    step(() -> window.scene().lookup("#export-open") != null, () -> {});
+    shot("write-done" + tail);
+    step(() -> true, () -> window.printer().orElseThrow().stage().set(build));
+    pause(300);
+    step(() -> true, () -> press("#build-start"));
+    pause(500);
+    step(() -> !window.scene().lookup("#build-start").isDisabled(), () -> {});
+    shot("build-done" + tail);
+    step(() -> true, () -> window.printer().orElseThrow().stage().set(load));
+    pause(300);
+    step(
+        () -> true,
+        () -> {
+          Path card = workshop.resolveSibling("card");
+          card.toFile().mkdirs();
+          ((javafx.scene.control.TextField) window.scene().lookup("#load-card"))
+              .setText(card.toString());
+          press("#load-copy");
+        });
+    pause(1500);
+    shot("load-done" + tail);
+    step(() -> true, () -> window.printer().orElseThrow().values().undo());
+    step(
+        () -> true,
+        () -> window.printer().orElseThrow().stage().set(dev.gantrywright.ui.state.Stage.PROVE));
+  }
+
+  private boolean settled() {
+    var desk = window.printer().orElseThrow();
+    return desk.planned().get().revision() == desk.values().revision();
+  }
+
+  private void press(String id) {
+    ((javafx.scene.control.Button) window.scene().lookup(id)).fire();
   }
 
   private void settings() {

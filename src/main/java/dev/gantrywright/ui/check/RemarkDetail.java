@@ -81,13 +81,11 @@ final class RemarkDetail extends VBox {
     VBox box =
         new VBox(
             4,
-            Pieces.row(
-                10,
-                apply,
-                Pieces.label(
-                    Texts.of(fix.safety() == Remark.Safety.SAFE ? "check.safe" : "check.review"),
-                    "quiet",
-                    "small")));
+            apply,
+            Pieces.paragraph(
+                Texts.of(fix.safety() == Remark.Safety.SAFE ? "check.safe" : "check.review"),
+                "quiet",
+                "small"));
     for (String line : changes(fix)) {
       box.getChildren().add(Pieces.paragraph(line, "small"));
     }

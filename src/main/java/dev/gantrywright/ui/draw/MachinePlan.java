@@ -15,6 +15,7 @@ public final class MachinePlan extends Region {
   private final Consumer<String> open;
   private final boolean small;
   private PlanContent content;
+  private String drawn = "";
 
   /**
    * @param open called with the id of the part that was clicked
@@ -37,11 +38,12 @@ public final class MachinePlan extends Region {
   }
 
   public void show(PlanContent next) {
-    if (next.equals(content)) {
-      return;
-    }
+    String looks = PlanLooks.of(next);
     content = next;
-    draw();
+    if (!looks.equals(drawn)) {
+      drawn = looks;
+      draw();
+    }
   }
 
   @Override
@@ -65,8 +67,9 @@ public final class MachinePlan extends Region {
       small(parts);
       return;
     }
-    double sideHeight = Math.min(168, getHeight() * 0.36);
-    double topHeight = getHeight() - sideHeight - 18;
+    double sideHeight = Math.min(width * 0.58, getHeight() * 0.36);
+    // Never taller than the width can fill: the two views stay together.
+    double topHeight = Math.min(getHeight() - sideHeight - 18, width - 44);
     if (content.profile().kinematics() == Kinematics.DELTA) {
       new DeltaFromAbove(parts).draw(0, 0, width, topHeight);
     } else {

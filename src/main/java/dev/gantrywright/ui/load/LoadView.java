@@ -3,6 +3,8 @@ package dev.gantrywright.ui.load;
 import dev.gantrywright.machine.Loader;
 import dev.gantrywright.machine.LoaderMedium;
 import dev.gantrywright.ui.draw.LoaderSteps;
+import dev.gantrywright.ui.state.BuildDesk;
+import dev.gantrywright.ui.state.LoadDesk;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
@@ -18,12 +20,14 @@ public final class LoadView extends VBox implements Subscription {
   private final PrinterDesk desk;
   private final LoaderSteps steps = new LoaderSteps();
   private final GridPane facts = new GridPane();
-  private final VBox body = new VBox(12);
+  private final VBox body = new VBox(14);
+  private final CardCopyBox copyBox;
   private final Subscriptions subscriptions = new Subscriptions();
 
-  public LoadView(PrinterDesk desk) {
+  public LoadView(PrinterDesk desk, LoadDesk load, BuildDesk build) {
     super(10);
     this.desk = desk;
+    this.copyBox = new CardCopyBox(load, build);
     getStyleClass().add("form");
     facts.setHgap(24);
     facts.setVgap(8);
@@ -35,6 +39,10 @@ public final class LoadView extends VBox implements Subscription {
                 Pieces.label(Texts.of("load.about"), "quiet")),
             body);
     subscriptions.add(desk.opened().observe(opened -> show()));
+    subscriptions.add(load.state().observe(copyBox::show));
+    subscriptions.add(load.drives().observe(copyBox::drives));
+    subscriptions.add(build.state().observe(copyBox::built));
+    load.look();
   }
 
   private void show() {
@@ -47,19 +55,19 @@ public final class LoadView extends VBox implements Subscription {
     steps.show(loader.get());
     facts.getChildren().clear();
     fact(0, "load.medium", Texts.of("load.medium." + loader.get().medium().word()));
-    fact(1, "load.name", or(loader.get().looksFor()));
     Long offset = loader.get().offset();
     fact(
-        2,
+        1,
         "load.offset",
         offset == null ? "–" : "0x" + Long.toHexString(offset).toUpperCase(Locale.ROOT));
     fact(
-        3,
+        2,
         "load.sign",
         loader.get().success() == null
             ? "–"
             : Texts.of("load.sign." + loader.get().success().word(), or(loader.get().renamedTo())));
-    body.getChildren().addAll(steps, facts, cautions(loader.get().medium()));
+    copyBox.proposeName(loader.get().looksFor());
+    body.getChildren().addAll(steps, facts, cautions(loader.get().medium()), copyBox);
     if (!desk.remarks().isEmpty()) {
       body.getChildren().add(Pieces.paragraph(Texts.of("load.checkFirst"), "quiet"));
     }

@@ -20,6 +20,8 @@ public final class Bench extends VBox implements Subscription {
   private static final Set<Stage> WITH_PLAN = EnumSet.of(Stage.DESCRIBE, Stage.CHECK, Stage.PROVE);
 
   private static final double PLAN_WIDTH = 344;
+  private static final double MOST_PLAN = 460;
+  private static final double PLAN_SHARE = 0.27;
 
   /** Below this width the plan gives way to the part in hand. */
   private static final double NARROW = 960;
@@ -39,9 +41,6 @@ public final class Bench extends VBox implements Subscription {
     this.plan = plan;
     this.makers = stages;
     getStyleClass().add("bench");
-    plan.setMinWidth(PLAN_WIDTH);
-    plan.setPrefWidth(PLAN_WIDTH);
-    plan.setMaxWidth(PLAN_WIDTH);
     HBox middle = new HBox(plan, place);
     HBox.setHgrow(place, Priority.ALWAYS);
     place.setMinSize(0, 0);
@@ -62,6 +61,10 @@ public final class Bench extends VBox implements Subscription {
 
   private void fit() {
     boolean beside = WITH_PLAN.contains(stage) && getWidth() >= NARROW;
+    double wide = Math.max(PLAN_WIDTH, Math.min(MOST_PLAN, getWidth() * PLAN_SHARE));
+    plan.setMinWidth(wide);
+    plan.setPrefWidth(wide);
+    plan.setMaxWidth(wide);
     plan.setVisible(beside);
     plan.setManaged(beside);
   }

@@ -1,8 +1,5 @@
 package dev.gantrywright.ui.state;
 
-import dev.gantrywright.header.FirmwareFolder;
-import dev.gantrywright.header.Setting;
-import dev.gantrywright.header.State;
 import dev.gantrywright.patch.PatchPlan;
 import dev.gantrywright.patch.PlannedLine;
 import java.nio.charset.StandardCharsets;
@@ -23,7 +20,7 @@ public final class DiffRows {
   /**
    * @param whole whether unchanged lines all stay, or long stretches fold
    */
-  public static List<DiffRow> of(PatchPlan plan, boolean whole) {
+  public static List<DiffRow> of(PatchPlan plan, FadedLines fades, boolean whole) {
     List<DiffRow> rows = new ArrayList<>();
     Map<String, List<PlannedLine>> byFile = new TreeMap<>();
     plan.lines()
@@ -32,16 +29,17 @@ public final class DiffRows {
         (file, lines) -> {
           String words = Texts.of("write.fileLines", lines.size());
           rows.add(new DiffRow(DiffRow.Kind.FILE, file, 0, file, words, "", "", ""));
-          List<DiffRow> all = file(plan, file, lines);
+          List<DiffRow> all = file(plan, fades, file, lines);
           rows.addAll(whole ? all : folded(all));
         });
     return rows;
   }
 
-  private static List<DiffRow> file(PatchPlan plan, String file, List<PlannedLine> lines) {
+  private static List<DiffRow> file(
+      PatchPlan plan, FadedLines fades, String file, List<PlannedLine> lines) {
     Map<Integer, PlannedLine> changed = new HashMap<>();
     lines.forEach(line -> changed.put(line.line(), line));
-    Map<Integer, String> faded = faded(plan.folder(), file);
+    Map<Integer, String> faded = fades.in(file);
     List<DiffRow> rows = new ArrayList<>();
     String[] before = text(plan.before().get(file)).split("\\R", -1);
     for (int i = 0; i < before.length; i++) {
@@ -76,22 +74,6 @@ public final class DiffRows {
       words.append(words.isEmpty() ? "" : ", ").append(PlaceNames.field(path));
     }
     return words + " " + line.value();
-  }
-
-  private static Map<Integer, String> faded(FirmwareFolder folder, String file) {
-    Map<Integer, String> reasons = new HashMap<>();
-    folder
-        .header(file)
-        .ifPresent(
-            header -> {
-              for (Setting setting : folder.settings()) {
-                if (setting.file().equals(file) && setting.state() != State.LIVE) {
-                  String key = setting.state() == State.DEAD ? "write.dead" : "write.open";
-                  reasons.put(setting.line(), Texts.of(key, setting.reason()));
-                }
-              }
-            });
-    return reasons;
   }
 
   private static List<DiffRow> folded(List<DiffRow> all) {

@@ -25,6 +25,8 @@ public final class PartTable {
   private static final List<String> ENDS = List.of("Min", "Max");
 
   private final Map<String, List<Part.Group>> layout;
+  private List<Collection<String>> knownFor = List.of();
+  private List<Part> known = List.of();
 
   private PartTable(Map<String, List<Part.Group>> layout) {
     this.layout = layout;
@@ -61,6 +63,19 @@ public final class PartTable {
 
   /** The parts of this printer, in the order of the outline. */
   public List<Part> parts(PrinterProfile profile) {
+    List<Collection<String>> asked =
+        List.of(
+            List.copyOf(profile.axes().keySet()),
+            List.copyOf(endstops(profile)),
+            List.copyOf(profile.heaters().keySet()));
+    if (!asked.equals(knownFor)) {
+      known = List.copyOf(laidOut(profile));
+      knownFor = asked;
+    }
+    return known;
+  }
+
+  private List<Part> laidOut(PrinterProfile profile) {
     List<Part> parts = new ArrayList<>();
     for (String key : layout.keySet()) {
       if (key.endsWith(".*")) {

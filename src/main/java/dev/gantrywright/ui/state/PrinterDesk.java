@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.header.Setting;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.patch.PatchPlan;
@@ -17,6 +18,9 @@ public final class PrinterDesk implements AutoCloseable {
   private final ProfileDesk values;
   private final LinkDesk link;
   private final Latest<Work, Judged> judge;
+  private final Latest<Work, Planned> planner;
+  private final Cell<Planned> planned = new Cell<>(Planned.nothing());
+  private volatile FadedLines fades;
   private final Cell<Judged> judged = new Cell<>(Judged.nothing());
   private final Cell<String> trouble = new Cell<>("");
   private final Cell<Stage> stage = new Cell<>(Stage.DESCRIBE);
@@ -47,18 +51,38 @@ public final class PrinterDesk implements AutoCloseable {
             },
             (work, failed) ->
                 trouble.set(Texts.of("check.failed", String.valueOf(failed.getMessage()))));
-    follow =
-        values.history().observe(history -> judge.put(new Work(history.revision(), printer())));
+    this.planner =
+        new Latest<>(
+            background,
+            view,
+            this::plan,
+            (work, result) -> planned.set(result),
+            (work, failed) ->
+                trouble.set(Texts.of("check.failed", String.valueOf(failed.getMessage()))));
+    follow = values.history().observe(history -> work());
+  }
+
+  private void work() {
+    Work work = new Work(values.revision(), printer());
+    judge.put(work);
+    planner.put(work);
   }
 
   private static Judged judge(Work work, Inspector inspector) {
+    return new Judged(work.revision(), inspector.inspect(work.printer()));
+  }
+
+  /** Apart from the check, since a plan for a large folder takes longer than the rules. */
+  private Planned plan(Work work) {
     OpenPrinter printer = work.printer();
-    List<Remark> remarks = inspector.inspect(printer);
-    Optional<PatchPlan> plan =
-        printer.folder() == null || printer.names() == null
-            ? Optional.empty()
-            : Optional.of(PatchPlan.of(printer.profile(), printer.names(), printer.folder()));
-    return new Judged(work.revision(), remarks, plan);
+    if (printer.folder() == null || printer.names() == null) {
+      return new Planned(work.revision(), Optional.empty(), List.of());
+    }
+    if (fades == null || !fades.of(printer.folder())) {
+      fades = new FadedLines(printer.folder());
+    }
+    PatchPlan plan = PatchPlan.of(printer.profile(), printer.names(), printer.folder());
+    return new Planned(work.revision(), Optional.of(plan), DiffRows.of(plan, fades, false));
   }
 
   /** The printer with its profile as it stands now. */
@@ -69,7 +93,7 @@ public final class PrinterDesk implements AutoCloseable {
   /** Board sheet, folder or name map were read anew. */
   public void reopened(OpenPrinter printer) {
     opened.set(printer);
-    judge.put(new Work(values.revision(), printer()));
+    work();
   }
 
   public Cell<OpenPrinter> opened() {
@@ -95,6 +119,25 @@ public final class PrinterDesk implements AutoCloseable {
   /** What was worked out last; its revision says from what. */
   public Cell<Judged> judged() {
     return judged;
+  }
+
+  /** What would be written; its revision says for what. */
+  public Cell<Planned> planned() {
+    return planned;
+  }
+
+  /** Every setting of the folder; empty until the folder has been walked. */
+  public List<Setting> settings() {
+    FadedLines known = fades;
+    return known == null ? List.of() : known.settings();
+  }
+
+  /** The plan with every line of its files. */
+  public List<DiffRow> wholeRows() {
+    FadedLines known = fades;
+    return known == null
+        ? List.of()
+        : planned.get().plan().map(plan -> DiffRows.of(plan, known, true)).orElse(List.of());
   }
 
   /** Whether a newer revision is being worked out. */
@@ -194,6 +237,7 @@ public final class PrinterDesk implements AutoCloseable {
   public void close() {
     follow.close();
     judge.forget();
+    planner.forget();
     link.close();
   }
 }

@@ -76,8 +76,14 @@ public final class ProfileDesk {
       return Optional.of(reason(refused, path));
     }
     String before = quoted(path);
+    ObjectNode changedTree = ProfileValues.tree(changed);
     String after =
-        ProfileValues.get(changed, path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
+        ProfileValues.get(changedTree, path)
+            .map(ProfileDesk::quoted)
+            .orElse(Texts.of("value.none"));
+    // Known already, so that the views need not make it once more.
+    tree = changedTree;
+    treeOf = changed;
     change(PlaceNames.field(path) + " " + before + " → " + after, path, ignored -> changed);
     return Optional.empty();
   }

@@ -12,7 +12,7 @@ public final class RouteState {
     return switch (stage) {
       case DESCRIBE -> describe(desk);
       case CHECK -> check(desk);
-      case WRITE -> write(desk.judged().get().plan(), desk);
+      case WRITE -> write(desk.planned().get().plan(), desk);
       case BUILD -> build(desk);
       case LOAD -> load(desk);
       case PROVE -> prove(desk.link(), desk);

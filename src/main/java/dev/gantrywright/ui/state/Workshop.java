@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.state;
 
+import dev.gantrywright.app.FolderValues;
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.app.Opening;
 import dev.gantrywright.header.FirmwareFolder;
@@ -8,6 +9,9 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.machine.ProfileValues;
+import dev.gantrywright.names.NameMap;
+import dev.gantrywright.names.NameMapException;
+import dev.gantrywright.names.NameMapJson;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -16,14 +20,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
 
 /** All printers that the user knows, and opening one of them. */
 public final class Workshop {
   private final Inspector inspector;
+  private final Function<FirmwareFolder, NameMap> learner;
   private final Executor background;
   private final Executor view;
   private final Cell<List<PrinterCard>> printers = new Cell<>(List.of());
@@ -31,8 +39,16 @@ public final class Workshop {
   private final Cell<Boolean> busy = new Cell<>(false);
   private long round;
 
-  public Workshop(Inspector inspector, Executor background, Executor view) {
+  /**
+   * @param learner learns a folder's names; may take time
+   */
+  public Workshop(
+      Inspector inspector,
+      Function<FirmwareFolder, NameMap> learner,
+      Executor background,
+      Executor view) {
     this.inspector = inspector;
+    this.learner = learner;
     this.background = background;
     this.view = view;
   }
@@ -151,24 +167,40 @@ public final class Workshop {
     background.execute(
         () -> {
           try {
-            Path place = plain(folder);
-            FirmwareFolder.read(place);
-            String name = place.getFileName().toString();
-            Path file = free(place, name);
-            PrinterProfile profile =
-                ProfileStore.parse(
-                    file.toString(), "{\"format\": 1}".getBytes(StandardCharsets.UTF_8));
-            profile = ProfileValues.with(profile, "name", name);
-            profile = ProfileValues.with(profile, "build.folder", name);
-            for (String axis : List.of("x", "y", "z")) {
-              profile = ProfileValues.with(profile, "axes." + axis + ".travelMin", 0);
-            }
-            ProfileStore.save(profile, file);
+            Path file = learned(plain(folder));
             view.execute(() -> made.accept(file));
-          } catch (FolderException | IOException | ProfileProblem failed) {
+          } catch (FolderException | NameMapException | IOException | ProfileProblem failed) {
             fail(failed.getMessage());
           }
         });
+  }
+
+  /** Learns the folder's names, reads its values back through them, and saves both beside it. */
+  private Path learned(Path folder)
+      throws FolderException, NameMapException, ProfileProblem, IOException {
+    FirmwareFolder read = FirmwareFolder.read(folder);
+    NameMap names = learner.apply(read);
+    String name = folder.getFileName().toString();
+    Path file = free(folder, name);
+    Path map = folder.resolveSibling(name + ".names.json");
+    if (!Files.exists(map)) {
+      NameMapJson.save(names, map);
+    }
+    PrinterProfile profile =
+        ProfileStore.parse(file.toString(), "{\"format\": 1}".getBytes(StandardCharsets.UTF_8));
+    profile = ProfileValues.with(profile, "name", name);
+    profile = ProfileValues.with(profile, "build.folder", name);
+    profile = ProfileValues.with(profile, "build.names", map.getFileName().toString());
+    for (Map.Entry<String, JsonNode> value : FolderValues.of(read, names).entrySet()) {
+      try {
+        profile = ProfileValues.with(profile, value.getKey(), value.getValue());
+      } catch (ProfileProblem outside) {
+        // A value that the field does not take is left for the user to describe.
+        continue;
+      }
+    }
+    ProfileStore.save(profile, file);
+    return file;
   }
 
   private static Path free(Path beside, String name) {

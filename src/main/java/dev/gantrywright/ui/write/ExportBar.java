@@ -67,7 +67,7 @@ final class ExportBar extends VBox implements Subscription {
     progress.setAccessibleText(Texts.of("write.progress"));
     getChildren().addAll(Pieces.row(10, label, box, browse, write), outcome);
     subscriptions.add(export.state().observe(this::show));
-    subscriptions.add(desk.judged().observe(judged -> enable()));
+    subscriptions.add(desk.planned().observe(planned -> enable()));
   }
 
   private void browse() {
@@ -80,7 +80,7 @@ final class ExportBar extends VBox implements Subscription {
   }
 
   private void write(boolean over) {
-    desk.judged()
+    desk.planned()
         .get()
         .plan()
         .ifPresent(
@@ -96,8 +96,8 @@ final class ExportBar extends VBox implements Subscription {
 
   private void enable() {
     boolean writing = export.state().get().kind() == ExportState.Kind.WRITING;
-    boolean current = desk.judged().get().revision() == desk.values().revision();
-    write.setDisable(writing || !current || desk.judged().get().plan().isEmpty());
+    boolean current = desk.planned().get().revision() == desk.values().revision();
+    write.setDisable(writing || !current || desk.planned().get().plan().isEmpty());
     target.setDisable(writing);
   }
 

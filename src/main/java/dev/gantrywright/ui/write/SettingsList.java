@@ -49,8 +49,7 @@ final class SettingsList extends VBox {
   }
 
   void refresh() {
-    all =
-        desk.opened().get().folder() == null ? List.of() : desk.opened().get().folder().settings();
+    all = desk.settings();
     filter();
   }
 

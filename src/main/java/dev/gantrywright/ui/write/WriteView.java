@@ -6,8 +6,8 @@ import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.DiffRow;
 import dev.gantrywright.ui.state.DiffRows;
 import dev.gantrywright.ui.state.ExportDesk;
-import dev.gantrywright.ui.state.Judged;
 import dev.gantrywright.ui.state.PlaceNames;
+import dev.gantrywright.ui.state.Planned;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
@@ -85,7 +85,7 @@ public final class WriteView extends VBox implements Subscription {
             this.export,
             refused,
             place);
-    subscriptions.add(desk.judged().observe(this::show));
+    subscriptions.add(desk.planned().observe(this::show));
     subscriptions.add(desk.line().observe(this::jump));
   }
 
@@ -95,11 +95,11 @@ public final class WriteView extends VBox implements Subscription {
     }
     place.getChildren().setAll(chosen == every ? settings : list);
     shown = null;
-    show(desk.judged().get());
+    show(desk.planned().get());
   }
 
-  private void show(Judged judged) {
-    Optional<PatchPlan> plan = judged.plan();
+  private void show(Planned planned) {
+    Optional<PatchPlan> plan = planned.plan();
     if (plan.isEmpty()) {
       rows.clear();
       refused.getChildren().clear();
@@ -112,7 +112,7 @@ public final class WriteView extends VBox implements Subscription {
       return;
     }
     shown = plan.get();
-    patch(DiffRows.of(shown, whole.isSelected()));
+    patch(whole.isSelected() ? desk.wholeRows() : planned.rows());
     long files = shown.lines().stream().map(line -> line.file()).distinct().count();
     summary.setText(
         shown.lines().isEmpty()
@@ -120,7 +120,9 @@ public final class WriteView extends VBox implements Subscription {
             : Texts.of("write.summary", shown.lines().size(), files, shown.unchanged().size()));
     empty.setText(Texts.of("write.nothing"));
     refusals(shown.refusals());
-    settings.refresh();
+    if (every.isSelected()) {
+      settings.refresh();
+    }
   }
 
   /** Only rows that differ are set, so that the list repaints no more than it must. */
