@@ -21,7 +21,9 @@ final class EditProof {
     for (int i = 0; i < a.size(); i++) {
       int j = i > row ? i + added : i;
       if (i == row && !inserts) {
-        if (!before.name(i).equals(after.name(j))) {
+        boolean alike =
+            a.has(i, DirectiveTable.FUNCTION_LIKE) == b.has(j, DirectiveTable.FUNCTION_LIKE);
+        if (!alike || !before.name(i).equals(after.name(j))) {
           return false;
         }
         continue;

@@ -25,6 +25,8 @@ final class SettingEdits {
       text = value.isEmpty() ? "" : " " + value;
     } else if (value.isEmpty()) {
       span = new Span(setting.nameSpan().end(), span.end());
+    } else if (span.start() == setting.nameSpan().end()) {
+      text = " " + value; // the old value, such as a literal, may touch the name; a new one may not
     }
     return replaced(span, text, span.end());
   }

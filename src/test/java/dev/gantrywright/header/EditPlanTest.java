@@ -87,6 +87,13 @@ class EditPlanTest {
     assertThat(((Outcome.Applied) plan.outcomes().get(0)).note()).contains("perch.h:1");
   }
 
+  @Test
+  void aNewValueNeverTouchesTheName() {
+    assertThat(after("#define A\"x\"\n", set("A", "(4 + 2)"))).isEqualTo("#define A (4 + 2)\n");
+    assertThat(after("#define R\"(\n", set("R", "7"))).isEqualTo("#define R 7\n");
+    assertThat(after("#define A+1 // n\n", set("A", "B"))).isEqualTo("#define A B // n\n");
+  }
+
   private static Change set(String name, String value) {
     return new Change.SetValue(name, value, "");
   }
