@@ -9,13 +9,7 @@
 #include "../config/roost.h"
 #include "../config/stops.h"
 #include "../config/warmth.h"
-
-#if defined(ROOKERY_TARGET_FULMAR_M4) && NEST_BOARD != PERCH_FULMAR_M4
-#error "target fulmar_m4 is for board PERCH_FULMAR_M4"
-#endif
-#if defined(ROOKERY_TARGET_PETREL81) && NEST_BOARD != PERCH_PETREL_81
-#error "target petrel81 is for board PERCH_PETREL_81"
-#endif
+#include "target.h"
 
 #define COUNT(list) (int)(sizeof(list) / sizeof(*(list)))
 

@@ -56,7 +56,7 @@ class WholeJobTest {
             "--out",
             patched.toString());
     assertThat(patch.status()).as(patch.err()).isEqualTo(ExitStatus.FINE);
-    assertThat(Tool.mustRun(patched, "make")).contains("ROOKERY_TARGET_FULMAR_M4");
+    assertThat(Tool.mustRun(patched, "make", "desk")).contains("ROOKERY_TARGET_FULMAR_M4");
     assertThat(Tool.mustRun(patched, "./out/rookery").lines())
         .contains(
             "board 2002 line 1 rate 250000 gait 0",
