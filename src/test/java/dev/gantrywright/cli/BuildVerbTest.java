@@ -24,6 +24,7 @@ class BuildVerbTest {
     heron = DemoWorkshop.unpack(folder.resolve("demo"));
     edit("\"target\": \"petrel81\"", "\"target\": \"fulmar_m4\"");
     edit("\"out/*.bin\"", "\"out/rookery\"");
+    edit("\"make\",\n", "\"make\",\n      \"desk\",\n");
   }
 
   private void edit(String from, String to) throws Exception {
@@ -56,6 +57,17 @@ class BuildVerbTest {
     Path patched = Path.of(d.path("folder").asString());
     assertThat(Files.readString(patched.resolve("config/nest.h"))).contains("PERCH_FULMAR_M4");
     assertThat(folder.resolve("demo/rookery-2.3/out")).doesNotExist();
+  }
+
+  @Test
+  void buildsAndAcceptsTheBoardsImage() throws Exception {
+    Tool.need("arm-none-eabi-gcc");
+    edit("      \"desk\",\n", "");
+    edit("\"out/rookery\"", "\"out/*.bin\"");
+    CommandRun run = build("--format", "json");
+    assertThat(run.json().path("outcome").asString()).as(run.out()).isEqualTo("built");
+    assertThat(run.json().path("warnings").asInt()).isZero();
+    assertThat(run.status()).as(run.out()).isEqualTo(ExitStatus.FINE);
   }
 
   @Test
@@ -92,7 +104,7 @@ class BuildVerbTest {
     assertThat(own.err()).contains("never written to");
     CommandRun gone = build("--in", folder.resolve("gone"));
     assertThat(gone.status()).isEqualTo(2);
-    edit("\"make\",\n      \"TARGET={target}\"", "\"no-such-tool\"");
+    edit("\"make\",\n      \"desk\",\n      \"TARGET={target}\"", "\"no-such-tool\"");
     CommandRun tool = build();
     assertThat(tool.status()).isEqualTo(3);
     assertThat(tool.err()).contains("cannot start no-such-tool");
