@@ -1,7 +1,6 @@
 package dev.gantrywright.ui;
 
 import dev.gantrywright.app.OpenPrinter;
-import dev.gantrywright.app.RecordPlace;
 import dev.gantrywright.ui.build.BuildView;
 import dev.gantrywright.ui.check.CheckView;
 import dev.gantrywright.ui.describe.CatalogPickers;
@@ -81,13 +80,13 @@ final class DeskView implements Subscription {
     stages.put(Stage.CHECK, () -> new CheckView(desk, this::waive));
     stages.put(Stage.WRITE, () -> new WriteView(desk, export, show));
     BuildDesk build =
-        new BuildDesk(RecordPlace.ofThisUser(), around.clock(), around.background(), around.view());
+        new BuildDesk(around.records(), around.clock(), around.background(), around.view());
     stages.put(
         Stage.BUILD, () -> new BuildView(desk, around.catalog(), build, () -> patched(export)));
     LoadDesk load =
         new LoadDesk(
             desk::sheet,
-            RecordPlace.ofThisUser(),
+            around.records(),
             around.clock(),
             around.background(),
             around.view());

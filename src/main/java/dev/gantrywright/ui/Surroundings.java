@@ -19,6 +19,7 @@ import javafx.application.Platform;
  * @param background runs what may take time
  * @param view hands over to the toolkit's thread
  * @param workshop the folder of the demo printers
+ * @param records where histories and replaced images are kept
  */
 public record Surroundings(
     Clock clock,
@@ -28,7 +29,8 @@ public record Surroundings(
     RuleInspector inspector,
     HabitStore habits,
     RecoveryStore recovery,
-    Path workshop) {
+    Path workshop,
+    Path records) {
   /** Those of the user who runs the program. */
   public static Surroundings ofThisUser() {
     Places places = Places.ofThisUser();
@@ -51,6 +53,7 @@ public record Surroundings(
         new RuleInspector(StandardBook.open(), catalog),
         new HabitStore(data.resolve("window.json")),
         new RecoveryStore(data.resolve("recovery")),
-        workshop);
+        workshop,
+        data.resolve("records"));
   }
 }

@@ -65,6 +65,7 @@ public final class NoteCard extends HBox {
 
   private Button button(Remark.Fix fix, boolean first, Acts does) {
     Button button = new Button(fix.title());
+    button.setMnemonicParsing(false);
     boolean applicable = fix.safety() != Remark.Safety.SHOW_ONLY;
     button.getStyleClass().add(first && applicable ? "act" : applicable ? "act-second" : "plain");
     button.setWrapText(true);

@@ -13,7 +13,10 @@ import javafx.scene.layout.Region;
 
 /** The part's flash and RAM to scale, with the boot loader's share and the last image. */
 public final class FlashMap extends Region {
-  private static final double BAR = 96;
+  private static final double BAR = 76;
+
+  /** Where the bars of RAM begin, right of the longest label of flash. */
+  private static final double RAM_X = 216;
 
   private final Sketch sketch = new Sketch();
   private Optional<Mcu> mcu = Optional.empty();
@@ -76,7 +79,7 @@ public final class FlashMap extends Region {
     double y = 20;
     boolean first = true;
     for (MemoryPicture.Bank bank : memory.banks()) {
-      double x = first ? 0 : 236;
+      double x = first ? 0 : RAM_X;
       double tall = first ? high : Math.max(40, high / Math.max(1, memory.banks().size()));
       String used =
           bank.measured()
@@ -149,7 +152,7 @@ public final class FlashMap extends Region {
   }
 
   private void ram(Mcu part, double high) {
-    double x = 236;
+    double x = RAM_X;
     sketch.text(Texts.of("build.ram"), x, 12, 0, "strong");
     double y = 20;
     long all = part.ram().stream().mapToLong(RamBank::bytes).sum();

@@ -29,6 +29,7 @@ public final class Pieces {
   /** A button that keeps its words whole. */
   public static Button button(String id, String words, String style, Runnable act) {
     Button button = new Button(words);
+    button.setMnemonicParsing(false);
     button.setId(id);
     button.getStyleClass().add(style);
     button.setMinWidth(Region.USE_PREF_SIZE);
