@@ -21,7 +21,7 @@ public final class Connecting {
   /** Used where the profile names no rate; common practice, no published source. */
   public static final int USUAL_BAUD = 115_200;
 
-  private static final int RING_BYTES = 1 << 20;
+  private static final int RING_BYTES = 4 << 20;
 
   private Connecting() {}
 
@@ -33,9 +33,18 @@ public final class Connecting {
   public static LineSession open(
       PrinterProfile profile, PortAddress address, SerialSettings settings, PracticeSetup practice)
       throws LinkException {
-    Dialect dialect = ProfileDialect.of(profile.link());
     PracticeBoard board = new PracticeBoard(practice, 1, System.nanoTime());
-    Connector connector = Connectors.of(address, board, System::nanoTime);
+    return session(
+        address,
+        Connectors.of(address, board, System::nanoTime),
+        settings,
+        ProfileDialect.of(profile.link()));
+  }
+
+  /** Opens a session over a connector that the caller has made. */
+  public static LineSession session(
+      PortAddress address, Connector connector, SerialSettings settings, Dialect dialect)
+      throws LinkException {
     return LineSession.open(
         new LineSession.Parts(
             address.toString(),

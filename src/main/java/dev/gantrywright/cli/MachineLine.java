@@ -1,8 +1,7 @@
 package dev.gantrywright.cli;
 
+import dev.gantrywright.app.Connecting;
 import dev.gantrywright.link.BaudSearch;
-import dev.gantrywright.link.ByteLog;
-import dev.gantrywright.link.CommandTable;
 import dev.gantrywright.link.Connector;
 import dev.gantrywright.link.Connectors;
 import dev.gantrywright.link.Dialect;
@@ -10,7 +9,6 @@ import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.SerialSettings;
-import dev.gantrywright.link.SessionTiming;
 import dev.gantrywright.link.practice.PracticeBoard;
 import dev.gantrywright.link.practice.PracticeSetup;
 import dev.gantrywright.link.practice.Press;
@@ -25,7 +23,6 @@ import java.util.Map;
 /** A profile with an open session, for one verb; closed when the verb ends, or is interrupted. */
 final class MachineLine implements AutoCloseable {
   private static final int USUAL_BAUD = 115_200;
-  private static final int RING_BYTES = 1 << 20;
 
   /** Boards that restart when the port is opened take some seconds (common practice). */
   private static final Duration START_PATIENCE = Duration.ofSeconds(12);
@@ -64,17 +61,11 @@ final class MachineLine implements AutoCloseable {
       PracticeBoard board = new PracticeBoard(setup, 1, System.nanoTime());
       Connector connector = Connectors.of(address, board, System::nanoTime);
       LineSession session =
-          LineSession.open(
-              new LineSession.Parts(
-                  address.toString(),
-                  connector,
-                  settings(profile.serial(), options.baud, connector, dialect),
-                  dialect,
-                  CommandTable.standard(),
-                  SessionTiming.standard(),
-                  ByteLog.inMemory(RING_BYTES, System.nanoTime()),
-                  System::nanoTime,
-                  Thread::new));
+          Connecting.session(
+              address,
+              connector,
+              settings(profile.serial(), options.baud, connector, dialect),
+              dialect);
       MachineLine line =
           new MachineLine(profile, session, address instanceof PortAddress.Practice ? board : null);
       line.awaitUp();

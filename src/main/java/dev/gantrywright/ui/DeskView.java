@@ -85,11 +85,7 @@ final class DeskView implements Subscription {
         Stage.BUILD, () -> new BuildView(desk, around.catalog(), build, () -> patched(export)));
     LoadDesk load =
         new LoadDesk(
-            desk::sheet,
-            around.records(),
-            around.clock(),
-            around.background(),
-            around.view());
+            desk::sheet, around.records(), around.clock(), around.background(), around.view());
     stages.put(Stage.LOAD, () -> new LoadView(desk, load, build));
     subscriptions.add(build.state().listen(state -> outcome(Stage.BUILD, built(state))));
     subscriptions.add(load.state().listen(state -> outcome(Stage.LOAD, loaded(state))));
