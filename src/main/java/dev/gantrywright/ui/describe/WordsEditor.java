@@ -12,6 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.skin.TextAreaSkin;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -34,6 +35,8 @@ final class WordsEditor implements FieldEditor {
     boolean tall = type == FieldType.MAP || field.path().equals("notes");
     if (tall) {
       TextArea area = new TextArea();
+      // Given its skin only by the style pass, the area kept black text in both themes.
+      area.setSkin(new TextAreaSkin(area));
       area.setPrefRowCount(3);
       area.setWrapText(true);
       area.setMinHeight(64);

@@ -12,11 +12,12 @@ import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
 /** The Load stage: how this board takes its image, with the cautions of the work. */
-public final class LoadView extends VBox implements Subscription {
+public final class LoadView extends ScrollPane implements Subscription {
   private final PrinterDesk desk;
   private final LoaderSteps steps = new LoaderSteps();
   private final GridPane facts = new GridPane();
@@ -25,19 +26,25 @@ public final class LoadView extends VBox implements Subscription {
   private final Subscriptions subscriptions = new Subscriptions();
 
   public LoadView(PrinterDesk desk, LoadDesk load, BuildDesk build) {
-    super(10);
     this.desk = desk;
     this.copyBox = new CardCopyBox(load, build);
-    getStyleClass().add("form");
+    getStyleClass().add("sheet-scroll");
+    setFitToWidth(true);
+    setFitToHeight(true);
+    setHbarPolicy(ScrollBarPolicy.NEVER);
+    setFocusTraversable(false);
     facts.setHgap(24);
     facts.setVgap(8);
-    getChildren()
-        .addAll(
+    VBox page =
+        new VBox(
+            10,
             Pieces.row(
                 20,
                 Pieces.label(Texts.of("stage.load"), "title"),
                 Pieces.label(Texts.of("load.about"), "quiet")),
             body);
+    page.getStyleClass().add("form");
+    setContent(page);
     subscriptions.add(desk.opened().observe(opened -> show()));
     subscriptions.add(load.state().observe(copyBox::show));
     subscriptions.add(load.drives().observe(copyBox::drives));
