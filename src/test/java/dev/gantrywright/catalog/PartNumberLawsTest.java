@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -31,16 +32,35 @@ class PartNumberLawsTest {
     assertThat(CATALOG.sensor(text)).isNotNull();
   }
 
+  /**
+   * ATmega644P and U: the typed number is an ATmega644 in its PU package, and nothing else fits.
+   */
   @Property
-  void whatFollowsNeverTurnsAPartIntoAShorterOne(
+  void aPartThatIsFoundIsTheLongestThatTheTextCanMean(
       @ForAll("parts") Mcu part,
       @ForAll @AlphaChars @NumericChars @StringLength(max = 6) String suffix) {
     Optional<Mcu> found = CATALOG.mcu(part.part() + suffix);
     String typed = (part.part() + suffix).toUpperCase(Locale.ROOT);
     found.ifPresent(
         mcu -> {
-          assertThat(typed).startsWith(mcu.part().toUpperCase(Locale.ROOT));
-          assertThat(mcu.part().length()).isGreaterThanOrEqualTo(part.part().length());
+          String name = mcu.part().toUpperCase(Locale.ROOT);
+          assertThat(typed).startsWith(name);
+          assertThat(packaging(mcu, typed)).isTrue();
+          if (packaging(part, typed)) {
+            assertThat(name.length()).isGreaterThanOrEqualTo(part.part().length());
+          }
         });
+  }
+
+  @Example
+  void packageLettersAreNotPartOfTheName() {
+    assertThat(CATALOG.mcu("ATmega644PU").orElseThrow().part()).isEqualTo("ATmega644");
+    assertThat(CATALOG.mcu("ATmega644P").orElseThrow().part()).isEqualTo("ATmega644P");
+    assertThat(CATALOG.mcu("ATmega644P-20PU").orElseThrow().part()).isEqualTo("ATmega644P");
+  }
+
+  private static boolean packaging(Mcu part, String typed) {
+    String rest = typed.substring(part.part().length());
+    return rest.isEmpty() || part.familyFacts().suffix().matcher(rest).matches();
   }
 }

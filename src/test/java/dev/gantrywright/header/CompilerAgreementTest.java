@@ -2,6 +2,7 @@ package dev.gantrywright.header;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.gantrywright.board.Tool;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +29,7 @@ class CompilerAgreementTest {
 
   @BeforeEach
   void needsTheCompiler() {
-    Gnu.require(Path.of("/usr/bin/gcc"));
+    Tool.need("gcc");
     predefined = Gnu.predefined();
   }
 

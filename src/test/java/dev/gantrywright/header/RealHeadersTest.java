@@ -2,6 +2,7 @@ package dev.gantrywright.header;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.gantrywright.board.Tool;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,7 +25,7 @@ class RealHeadersTest {
 
   @BeforeEach
   void needsCompilerAndHeaders() {
-    Gnu.require(Path.of("/usr/bin/gcc"));
+    Tool.need("gcc");
     Gnu.require(TLS);
     Gnu.require(AVR);
   }
