@@ -47,6 +47,7 @@ public final class FlashMap extends Region {
   @Override
   protected void layoutChildren() {
     draw();
+    sketch.dress();
   }
 
   private void draw() {

@@ -49,6 +49,7 @@ public final class MachinePlan extends Region {
   @Override
   protected void layoutChildren() {
     draw();
+    sketch.dress();
   }
 
   @Override

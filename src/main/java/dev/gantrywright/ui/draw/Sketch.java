@@ -25,6 +25,16 @@ public final class Sketch extends Group {
     getChildren().clear();
   }
 
+  /**
+   * Tones what was put down during a layout pass.
+   *
+   * <p>The styles of this frame were applied before its layout: without this, new shapes would be
+   * black for one frame.
+   */
+  public void dress() {
+    applyCss();
+  }
+
   public Line line(double x1, double y1, double x2, double y2, String... styles) {
     return put(new Line(x1, y1, x2, y2), styles);
   }

@@ -92,6 +92,7 @@ public final class RouteBar extends Region {
     for (Stage stage : Stage.values()) {
       sign(LEFT + pitch * stage.ordinal(), states.get(stage), stage == here);
     }
+    track.dress();
   }
 
   private void sign(double x, StationState state, boolean chosen) {
