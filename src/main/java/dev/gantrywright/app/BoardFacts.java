@@ -37,7 +37,8 @@ public final class BoardFacts {
   public static dev.gantrywright.image.Loader loader(BoardSheet sheet) {
     Loader loader = sheet.loader();
     long offset = loader.offset() == null ? 0 : loader.offset();
-    return new dev.gantrywright.image.Loader(offset, 0, formats(loader.medium()));
+    long end = loader.bootSection() == null ? 0 : loader.bootSection();
+    return new dev.gantrywright.image.Loader(offset, end, formats(loader.medium()));
   }
 
   private static Set<ImageFormat> formats(LoaderMedium medium) {

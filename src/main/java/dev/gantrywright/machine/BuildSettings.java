@@ -15,7 +15,8 @@ import tools.jackson.databind.JsonNode;
  *     target
  * @param environment additions to its environment
  * @param artefact pattern of the image that it leaves, relative to the folder
- * @param clean the command that clears what a build leaves
+ * @param flash a flashing command of the user's own, one word an element; {@code {file}} stands for
+ *     the image
  * @param image what the last build left
  */
 public record BuildSettings(
@@ -24,7 +25,7 @@ public record BuildSettings(
     List<String> command,
     Map<String, String> environment,
     String artefact,
-    List<String> clean,
+    List<String> flash,
     BuiltImage image,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
   static final BuildSettings NONE =
@@ -33,7 +34,7 @@ public record BuildSettings(
   public BuildSettings {
     command = Kept.list(command);
     environment = Kept.map(environment);
-    clean = Kept.list(clean);
+    flash = Kept.list(flash);
     image = image == null ? BuiltImage.NONE : image;
     more = Kept.map(more);
   }

@@ -185,6 +185,12 @@ public final class Context {
     return offset == null ? 0 : offset;
   }
 
+  /** Bytes of flash that the loader keeps at its start and at its end. */
+  public long loaderBytes() {
+    Long end = input.sheet() == null ? null : input.sheet().loader().bootSection();
+    return loaderOffset() + (end == null ? 0 : end);
+  }
+
   /** The boards that the firmware folder knows. */
   public List<BoardConstant> boards() {
     return input.names() == null ? List.of() : input.names().boards();

@@ -21,7 +21,7 @@ final class Mutants {
   /** Fields whose value no rule could judge: free words, and files that opening reports itself. */
   static final Set<String> WORDS =
       Set.of(
-          "format", "name", "notes", "board.sheet", "build.folder", "build.names", "build.clean");
+          "format", "name", "notes", "board.sheet", "build.folder", "build.names", "build.flash");
 
   /**
    * Numbers that the parts of the machine fix: half or twice is wrong. Elsewhere, as in speeds and

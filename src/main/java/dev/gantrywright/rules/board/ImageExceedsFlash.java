@@ -19,7 +19,7 @@ import dev.gantrywright.rules.Sink;
     family = Family.BOARD,
     fix = Rule.Fix.SHOW_ONLY,
     summary = "The image is larger than the flash behind the loader",
-    reads = {"build.image.bytes", "board.mcu"},
+    reads = {"build.image.bytes", "board.mcu", "board.sheet"},
     source = "the part's data sheet, flash size")
 public final class ImageExceedsFlash implements Check {
   @Override
@@ -29,7 +29,7 @@ public final class ImageExceedsFlash implements Check {
       return;
     }
     Mcu mcu = context.mcu().get();
-    long room = mcu.flashBytes() - context.loaderOffset();
+    long room = mcu.flashBytes() - context.loaderBytes();
     if (bytes > room) {
       sink.sourced(
           "build.image.bytes",
@@ -40,7 +40,7 @@ public final class ImageExceedsFlash implements Check {
               + ": "
               + n(mcu.flashBytes())
               + " of flash less "
-              + n(context.loaderOffset())
+              + n(context.loaderBytes())
               + " for the loader; "
               + n(bytes - room)
               + " too many",
