@@ -14,6 +14,7 @@ import dev.gantrywright.link.practice.PracticeBoard;
 import dev.gantrywright.link.practice.PracticeSetup;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.Serial;
+import dev.gantrywright.prove.PracticeMachine;
 import dev.gantrywright.prove.ProfileDialect;
 
 /** Opens the line to a printer's machine, or to the practice board that stands for it. */
@@ -22,6 +23,7 @@ public final class Connecting {
   public static final int USUAL_BAUD = 115_200;
 
   private static final int RING_BYTES = 4 << 20;
+  private static final int SHORT_RING_BYTES = 1 << 16;
 
   private Connecting() {}
 
@@ -41,9 +43,39 @@ public final class Connecting {
         ProfileDialect.of(profile.link()));
   }
 
+  /**
+   * Opens a session that is used once: with the profile's own settings, a practice board that is
+   * wired and built as the profile says, and a short log.
+   *
+   * @throws IllegalArgumentException when the profile's link section is unusable
+   */
+  public static LineSession forOneProof(PrinterProfile profile, PortAddress address)
+      throws LinkException {
+    PracticeBoard board =
+        address instanceof PortAddress.Practice
+            ? new PracticeBoard(PracticeMachine.of(profile), 1, System.nanoTime())
+            : null;
+    return session(
+        address,
+        Connectors.of(address, board, System::nanoTime),
+        settings(profile.serial()),
+        ProfileDialect.of(profile.link()),
+        SHORT_RING_BYTES);
+  }
+
   /** Opens a session over a connector that the caller has made. */
   public static LineSession session(
       PortAddress address, Connector connector, SerialSettings settings, Dialect dialect)
+      throws LinkException {
+    return session(address, connector, settings, dialect, RING_BYTES);
+  }
+
+  private static LineSession session(
+      PortAddress address,
+      Connector connector,
+      SerialSettings settings,
+      Dialect dialect,
+      int ringBytes)
       throws LinkException {
     return LineSession.open(
         new LineSession.Parts(
@@ -53,7 +85,7 @@ public final class Connecting {
             dialect,
             CommandTable.standard(),
             SessionTiming.standard(),
-            ByteLog.inMemory(RING_BYTES, System.nanoTime()),
+            ByteLog.inMemory(ringBytes, System.nanoTime()),
             System::nanoTime,
             Thread::new));
   }

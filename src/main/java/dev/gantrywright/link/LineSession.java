@@ -61,9 +61,9 @@ public final class LineSession implements AutoCloseable {
   private long syncEnd;
   private long lastUse;
 
-  private LineSession(Parts parts, Transport first) {
+  private LineSession(Parts parts, CommandGate gate, Transport first) {
     this.parts = parts;
-    this.gate = new CommandGate(parts.commands(), parts.dialect());
+    this.gate = gate;
     this.protocol = new LineProtocol(parts.dialect(), gate, new Wire());
     this.transport = first;
     this.owner = parts.threads().newThread(this::run);
@@ -78,9 +78,10 @@ public final class LineSession implements AutoCloseable {
    * @throws IllegalArgumentException when the dialect's questions are no questions
    */
   public static LineSession open(Parts parts) throws LinkException {
+    CommandGate gate = new CommandGate(parts.commands(), parts.dialect());
     Transport first = parts.connector().open(parts.settings());
     try {
-      LineSession session = new LineSession(parts, first);
+      LineSession session = new LineSession(parts, gate, first);
       session.owner.start();
       return session;
     } catch (RuntimeException e) {
