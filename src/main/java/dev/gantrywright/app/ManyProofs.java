@@ -8,7 +8,6 @@ import dev.gantrywright.prove.Proof;
 import dev.gantrywright.prove.ProofReport;
 import java.time.Duration;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -198,8 +197,7 @@ public record ManyProofs(int atOnce, Duration longest, ThreadFactory threads) {
       Outcome found;
       try (LineSession session = Connecting.forOneProof(board.profile(), board.port())) {
         session.awaitUp(START_PATIENCE);
-        found =
-            outcome(Proof.of(board.profile(), session, board.touched(), board.identity()), "");
+        found = outcome(Proof.of(board.profile(), session, board.touched(), board.identity()), "");
       } catch (LinkException | IllegalArgumentException e) {
         found = outcome(null, e.getMessage());
       } catch (InterruptedException e) {

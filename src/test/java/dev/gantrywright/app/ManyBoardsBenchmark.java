@@ -60,7 +60,9 @@ public final class ManyBoardsBenchmark {
       if (Files.isReadable(status)) {
         Files.readAllLines(status).stream()
             .filter(line -> line.startsWith("VmHWM"))
-            .forEach(line -> System.out.println("most memory of the process: " + line.substring(6).strip()));
+            .forEach(
+                line ->
+                    System.out.println("most memory of the process: " + line.substring(6).strip()));
       }
     }
   }

@@ -33,8 +33,7 @@ class ManyProofsTest {
     Map<Board, String> boards = new LinkedHashMap<>();
     boards.put(at("nobody listens", TroubledServers.nobody(), "{}"), "cannot be reached");
     boards.put(
-        at("refused", servers.serve(TroubledServers::refuses), "{}"),
-        "another client has it");
+        at("refused", servers.serve(TroubledServers::refuses), "{}"), "another client has it");
     boards.put(at("mute", servers.serve(TroubledServers::mute), "{}"), "does not answer");
     boards.put(
         at("noise", servers.serve(TroubledServers.always("\u0080\u00C4\u00FF\u0091\n")), "{}"),
@@ -42,10 +41,8 @@ class ManyProofsTest {
     boards.put(
         at("flood", servers.serve(TroubledServers.endless("U".repeat(4000), 1)), "{}"),
         "does not answer");
-    boards.put(
-        at("hangs up", servers.serve(TroubledServers.hangsUpAfter(1)), "{}"), "127.0.0.1");
-    boards.put(
-        at("busy for ever", servers.serve(TroubledServers.busyAfter(1)), "{}"), "given up");
+    boards.put(at("hangs up", servers.serve(TroubledServers.hangsUpAfter(1)), "{}"), "127.0.0.1");
+    boards.put(at("busy for ever", servers.serve(TroubledServers.busyAfter(1)), "{}"), "given up");
     boards.put(
         at("dangerous words", TroubledServers.nobody(), "{\"endstopQuery\": \"G28\"}"),
         "must be a command that only asks");
@@ -78,7 +75,10 @@ class ManyProofsTest {
       List<Outcome> outcomes =
           new ManyProofs(64, Duration.ofSeconds(20), Thread::new)
               .run(boards, heard::add, () -> false);
-      assertThat(outcomes).hasSize(200).extracting(Outcome::board).containsExactlyElementsOf(boards);
+      assertThat(outcomes)
+          .hasSize(200)
+          .extracting(Outcome::board)
+          .containsExactlyElementsOf(boards);
       assertThat(heard).containsExactlyInAnyOrderElementsOf(outcomes);
       assertThat(outcomes.stream().filter(Outcome::passed).count()).isEqualTo(190);
       for (Outcome outcome : outcomes.subList(0, failing.size())) {

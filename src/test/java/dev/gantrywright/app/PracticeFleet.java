@@ -45,8 +45,7 @@ final class PracticeFleet implements AutoCloseable {
     PracticeServer server =
         PracticeServer.listen(0, board, Wire.ideal(), System::nanoTime, Thread::new);
     servers.add(server);
-    return new ManyProofs.Board(
-        name, profile, new PortAddress.Rfc2217("127.0.0.1", server.port()));
+    return new ManyProofs.Board(name, profile, new PortAddress.Rfc2217("127.0.0.1", server.port()));
   }
 
   @Override
