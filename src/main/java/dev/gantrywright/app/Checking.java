@@ -9,7 +9,8 @@ import dev.gantrywright.rules.Waivers;
 import dev.gantrywright.rules.book.StandardBook;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Checks printers by the rule book. Safe for use by several threads.
@@ -18,16 +19,20 @@ import java.util.stream.IntStream;
  * @param catalog facts about parts
  */
 public record Checking(RuleBook book, Catalog catalog) {
-  /** Files that one thread opens in a row, so that it reads what they share once. */
-  private static final int CHUNK = 64;
-
   /** With the rules and the facts that ship with the program. */
   public static Checking shipped() {
     return new Checking(StandardBook.open(), Catalog.shipped());
   }
 
-  /** What one file gave: its findings, or why it could not be read. */
-  public record Result(ProfileFindings findings, String problem) {}
+  /**
+   * What one file gave.
+   *
+   * @param file as it was given
+   * @param printer the printer with its parts; null where the profile could not be read
+   * @param findings what was found; null where the profile could not be read
+   * @param problem why the profile could not be read; null where it could
+   */
+  public record Result(Path file, OpenPrinter printer, ProfileFindings findings, String problem) {}
 
   /** What the rules may look at. */
   public CheckInput input(OpenPrinter printer) {
@@ -45,32 +50,27 @@ public record Checking(RuleBook book, Catalog catalog) {
   }
 
   /**
-   * Opens and checks many profiles on all processors.
+   * Opens and checks many printers on all processors, and hands the answers over in the order of
+   * the files. What is held does not grow with their number.
    *
    * @param folder the firmware folder to use for all of them; null for the one that each names
-   * @return one result for each file, in their order
+   * @param each makes the answer from a result; called on any thread
+   * @param take is given the answers, on the caller's thread; false stops the run
+   * @return whether every answer was taken; false also where the caller's thread was interrupted
    */
-  public List<Result> check(List<Path> files, Path folder) {
-    int chunks = (files.size() + CHUNK - 1) / CHUNK;
-    return IntStream.range(0, chunks)
-        .parallel()
-        .mapToObj(
-            chunk -> files.subList(chunk * CHUNK, Math.min(files.size(), (chunk + 1) * CHUNK)))
-        .map(part -> checkInTurn(part, folder))
-        .flatMap(List::stream)
-        .toList();
-  }
-
-  private List<Result> checkInTurn(List<Path> files, Path folder) {
+  public <T> boolean stream(
+      List<Path> files, Path folder, Function<Result, T> each, Predicate<T> take) {
     Opening opening = new Opening();
-    return files.stream().map(file -> checkOne(opening, file, folder)).toList();
+    return new InOrder(Runtime.getRuntime().availableProcessors())
+        .run(files, file -> each.apply(open(opening, file, folder)), take);
   }
 
-  private Result checkOne(Opening opening, Path file, Path folder) {
+  private Result open(Opening opening, Path file, Path folder) {
     try {
-      return new Result(check(opening.open(file, folder)), null);
+      OpenPrinter printer = opening.open(file, folder);
+      return new Result(file, printer, check(printer), null);
     } catch (ProfileProblem e) {
-      return new Result(null, e.getMessage());
+      return new Result(file, null, null, e.getMessage());
     }
   }
 }

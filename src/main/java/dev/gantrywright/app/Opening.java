@@ -13,13 +13,12 @@ import dev.gantrywright.names.NameMapJson;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Opens a printer with its board sheet, firmware folder and name map. Parts that several printers
- * share are read once by one instance; an instance serves one thread.
+ * share are read once by one instance, as long as they are among the last that it was asked for.
+ * Safe for several threads.
  */
 public final class Opening {
   /** A part that was looked for: the part, or the one line that says why there is none. */
@@ -29,9 +28,10 @@ public final class Opening {
     T read(Path file) throws ProfileProblem, FolderException, NameMapException;
   }
 
-  private final Map<Path, Part<BoardSheet>> sheets = new HashMap<>();
-  private final Map<Path, Part<FirmwareFolder>> folders = new HashMap<>();
-  private final Map<Path, Part<NameMap>> maps = new HashMap<>();
+  private final SharedParts<Part<BoardSheet>> sheets = new SharedParts<>(64);
+  // A folder holds whole headers, a hundred times what a sheet takes.
+  private final SharedParts<Part<FirmwareFolder>> folders = new SharedParts<>(8);
+  private final SharedParts<Part<NameMap>> maps = new SharedParts<>(16);
 
   /** Opens a printer with the parts that its profile names. */
   public OpenPrinter open(Path file) throws ProfileProblem {
@@ -59,7 +59,7 @@ public final class Opening {
   }
 
   private static <T> T part(
-      Map<Path, Part<T>> known,
+      SharedParts<Part<T>> known,
       Path profile,
       String name,
       Reading<T> reading,
@@ -68,11 +68,11 @@ public final class Opening {
   }
 
   private static <T> T part(
-      Map<Path, Part<T>> known, Path file, Reading<T> reading, List<String> problems) {
+      SharedParts<Part<T>> known, Path file, Reading<T> reading, List<String> problems) {
     if (file == null) {
       return null;
     }
-    Part<T> part = known.computeIfAbsent(file, at -> read(at, reading));
+    Part<T> part = known.get(file, at -> read(at, reading));
     if (part.problem() != null) {
       problems.add(part.problem());
     }

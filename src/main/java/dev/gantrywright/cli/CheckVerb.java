@@ -4,20 +4,15 @@ import dev.gantrywright.app.Checking;
 import dev.gantrywright.machine.ProfileLines;
 import dev.gantrywright.report.FindingsJson;
 import dev.gantrywright.report.FindingsJunit;
+import dev.gantrywright.report.FindingsLayout;
 import dev.gantrywright.report.FindingsSarif;
 import dev.gantrywright.report.FindingsText;
-import dev.gantrywright.report.ProfileFindings;
-import dev.gantrywright.rules.Level;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -78,20 +73,10 @@ final class CheckVerb implements Callable<Integer> {
       throw new UsageProblem(folder + ": there is no such directory; give the firmware folder");
     }
     Checking checking = Checking.shipped();
-    List<Checking.Result> results = checking.check(files(), folder);
-    List<ProfileFindings> found =
-        results.stream().map(Checking.Result::findings).filter(Objects::nonNull).toList();
-    List<String> unread =
-        results.stream().map(Checking.Result::problem).filter(Objects::nonNull).toList();
-    unread.forEach(Printed.err(spec)::println);
-    if (!found.isEmpty() || unread.isEmpty()) {
-      print(checking, found);
-    }
-    if (!unread.isEmpty()) {
-      return ExitStatus.USAGE;
-    }
-    boolean errors = found.stream().anyMatch(profile -> profile.count(Level.ERROR) > 0);
-    return errors ? ExitStatus.FINDINGS : ExitStatus.FINE;
+    List<Path> files = files();
+    CheckRun run =
+        new CheckRun(layout(checking), Printed.out(spec), Printed.err(spec), files.size());
+    return run.of(checking, files, folder);
   }
 
   private List<Path> files() {
@@ -120,35 +105,18 @@ final class CheckVerb implements Callable<Integer> {
     }
   }
 
-  private void print(Checking checking, List<ProfileFindings> found) {
-    switch (format) {
-      case text -> text(found);
-      case json -> Printed.json(spec, FindingsJson.run(found));
-      case sarif -> Printed.json(spec, sarif(checking).log(found));
-      case junit -> new FindingsJunit(checking.book().rules()).write(found, Printed.out(spec));
-    }
-  }
-
-  private void text(List<ProfileFindings> found) {
-    PrintWriter out = Printed.out(spec);
-    FindingsText text = new FindingsText(WIDTH, Help.Ansi.AUTO.enabled());
-    boolean first = true;
-    for (ProfileFindings profile : found) {
-      if (!first) {
-        out.println();
-      }
-      first = false;
-      text.lines(profile).forEach(out::println);
-    }
+  private FindingsLayout layout(Checking checking) {
+    return switch (format) {
+      case text -> new FindingsText(WIDTH, Help.Ansi.AUTO.enabled());
+      case json -> new FindingsJson();
+      case sarif -> sarif(checking);
+      case junit -> new FindingsJunit(checking.book().rules());
+    };
   }
 
   private static FindingsSarif sarif(Checking checking) {
-    Map<String, ProfileLines> lines = new HashMap<>();
     String version = new ProgramVersion().getVersion()[0].replace("gantrywright ", "");
-    return new FindingsSarif(
-        version,
-        checking.book().rules(),
-        (file, path) -> lines.computeIfAbsent(file, CheckVerb::lines).of(path));
+    return new FindingsSarif(version, checking.book().rules(), file -> lines(file)::of);
   }
 
   private static ProfileLines lines(String file) {

@@ -8,11 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Findings as values that a JSON writer takes. */
-public final class FindingsJson {
-  private FindingsJson() {}
-
-  /** One profile with all that was found. */
+/** Findings as one JSON document. */
+public final class FindingsJson implements FindingsLayout {
+  /** One profile with all that was found, as a value that a JSON writer takes. */
   public static Map<String, Object> profile(ProfileFindings profile) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("file", profile.file());
@@ -33,7 +31,7 @@ public final class FindingsJson {
     return json;
   }
 
-  /** One finding. */
+  /** One finding, as a value that a JSON writer takes. */
   public static Map<String, Object> finding(Finding finding) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("id", finding.id());
@@ -79,10 +77,38 @@ public final class FindingsJson {
     return json;
   }
 
-  /** A whole run: every profile, in the order in which they were given. */
-  public static Map<String, Object> run(List<ProfileFindings> profiles) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("profiles", profiles.stream().map(FindingsJson::profile).toList());
-    return json;
+  @Override
+  public String head() {
+    return frame(List.of(), true).head() + "\n    ";
+  }
+
+  @Override
+  public String part(ProfileFindings profile) {
+    return JsonText.of(profile(profile), 2);
+  }
+
+  @Override
+  public String between() {
+    return ",\n    ";
+  }
+
+  @Override
+  public String tail(List<Unread> unread, boolean whole) {
+    return frame(unread, whole).tail() + "\n";
+  }
+
+  private static JsonText.Frame frame(List<Unread> unread, boolean whole) {
+    return JsonText.around(
+        out -> out.writeStartObject().writeName("profiles").writeStartArray(),
+        out -> {
+          out.writeEndArray();
+          if (!unread.isEmpty()) {
+            out.writePOJOProperty("unread", unread);
+          }
+          if (!whole) {
+            out.writeBooleanProperty("stopped", true);
+          }
+          out.writeEndObject();
+        });
   }
 }

@@ -1,120 +1,150 @@
 package dev.gantrywright.report;
 
 import dev.gantrywright.machine.Waiver;
+import dev.gantrywright.rules.Family;
 import dev.gantrywright.rules.Finding;
 import dev.gantrywright.rules.Level;
 import dev.gantrywright.rules.Rule;
-import java.io.Writer;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
 
 /**
  * Findings as JUnit XML: a suite for each profile, a case for each rule. An error fails its case, a
- * waived finding skips it, warnings and notes are its output.
- *
- * @param rules the rule book's rules, in its order
+ * waived finding skips it, warnings and notes are its output; a rule that could not finish is in error. A profile that could not be read is a
+ * suite with one case in error.
  */
-public record FindingsJunit(List<Rule> rules) {
+public final class FindingsJunit implements FindingsLayout {
+  private final List<Rule> rules;
+  private final List<String> ids;
+  private final List<String> starts;
 
-  /** Writes the whole document; the writer stays open. */
-  public void write(List<ProfileFindings> profiles, Writer out) {
-    try {
-      XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(out);
-      xml.writeStartDocument("UTF-8", "1.0");
-      xml.writeCharacters("\n");
-      xml.writeStartElement("testsuites");
-      xml.writeAttribute("name", "Gantrywright");
-      for (ProfileFindings profile : profiles) {
-        suite(xml, profile);
+  /**
+   * @param rules the rule book's rules, in its order
+   */
+  public FindingsJunit(List<Rule> rules) {
+    this.rules = List.copyOf(rules);
+    this.ids = rules.stream().map(Rule::id).toList();
+    this.starts =
+        rules.stream()
+            .map(
+                rule ->
+                    "    <testcase classname=\"gantrywright."
+                        + rule.family().word()
+                        + "\" name=\""
+                        + XmlText.of(rule.id() + " " + rule.slug())
+                        + "\"")
+            .toList();
+  }
+
+  @Override
+  public String head() {
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<testsuites name=\"Gantrywright\">\n";
+  }
+
+  @Override
+  public String between() {
+    return "";
+  }
+
+  @Override
+  public String tail(List<Unread> unread, boolean whole) {
+    String suites = unread.stream().map(FindingsJunit::unread).collect(Collectors.joining());
+    return suites + (whole ? "" : "<!-- stopped before the end -->\n") + "</testsuites>\n";
+  }
+
+  private static String unread(Unread unread) {
+    return suite(unread.file(), 1, 0, 1, 0)
+        + "    <testcase classname=\"gantrywright\" name=\"profile\">\n      <error message=\""
+        + XmlText.of(unread.problem())
+        + "\"/>\n    </testcase>\n  </testsuite>\n";
+  }
+
+  private static String suite(String name, int tests, int failures, int errors, int skipped) {
+    return "  <testsuite name=\""
+        + XmlText.of(name)
+        + "\" tests=\""
+        + tests
+        + "\" failures=\""
+        + failures
+        + "\" errors=\""
+        + errors
+        + "\" skipped=\""
+        + skipped
+        + "\">\n";
+  }
+
+  @Override
+  public String part(ProfileFindings profile) {
+    Map<String, List<Finding>> open = byRule(profile.open());
+    Map<String, List<Finding>> waived = byRule(List.copyOf(profile.sorted().waived().keySet()));
+    Map<String, String> stopped =
+        profile.open().stream()
+            .filter(finding -> finding.family() == Family.INTERNAL)
+            .collect(Collectors.toMap(Finding::path, Finding::evidence, (a, b) -> a));
+    StringBuilder cases = new StringBuilder(24_000);
+    int failures = 0;
+    int skipped = 0;
+    int errors = 0;
+    for (int at = 0; at < rules.size(); at++) {
+      String id = ids.get(at);
+      List<Finding> found = open.getOrDefault(id, List.of());
+      List<Finding> aside = waived.getOrDefault(id, List.of());
+      cases.append(starts.get(at));
+      if (stopped.containsKey(id)) {
+        errors++;
+        cases
+            .append(">\n      <error message=\"")
+            .append(XmlText.of(stopped.get(id)))
+            .append("\"/>\n    </testcase>\n");
+      } else if (found.stream().anyMatch(finding -> finding.level() == Level.ERROR)) {
+        failures++;
+        cases
+            .append(">\n      <failure message=\"")
+            .append(XmlText.of(rules.get(at).summary()))
+            .append("\" type=\"error\">")
+            .append(lines(found))
+            .append("</failure>\n    </testcase>\n");
+      } else if (!aside.isEmpty()) {
+        skipped++;
+        cases
+            .append(">\n      <skipped message=\"")
+            .append(XmlText.of(reasons(aside, profile)))
+            .append("\"/>\n    </testcase>\n");
+      } else if (!found.isEmpty()) {
+        cases
+            .append(">\n      <system-out>")
+            .append(lines(found))
+            .append("</system-out>\n    </testcase>\n");
+      } else {
+        cases.append("/>\n");
       }
-      xml.writeCharacters("\n");
-      xml.writeEndElement();
-      xml.writeCharacters("\n");
-      xml.writeEndDocument();
-      xml.flush();
-    } catch (XMLStreamException e) {
-      throw new IllegalStateException(e);
     }
+    return suite(profile.file(), rules.size(), failures, errors, skipped)
+        + cases
+        + "  </testsuite>\n";
   }
 
-  private void suite(XMLStreamWriter xml, ProfileFindings profile) throws XMLStreamException {
-    long failures = rules.stream().filter(rule -> fails(profile, rule)).count();
-    long skipped = rules.stream().filter(rule -> skips(profile, rule)).count();
-    xml.writeCharacters("\n  ");
-    xml.writeStartElement("testsuite");
-    xml.writeAttribute("name", plain(profile.file()));
-    xml.writeAttribute("tests", String.valueOf(rules.size()));
-    xml.writeAttribute("failures", String.valueOf(failures));
-    xml.writeAttribute("errors", "0");
-    xml.writeAttribute("skipped", String.valueOf(skipped));
-    for (Rule rule : rules) {
-      testCase(xml, profile, rule);
-    }
-    xml.writeCharacters("\n  ");
-    xml.writeEndElement();
+  private static Map<String, List<Finding>> byRule(List<Finding> findings) {
+    Map<String, List<Finding>> byRule = new HashMap<>();
+    findings.forEach(
+        finding -> byRule.computeIfAbsent(finding.id(), key -> new ArrayList<>()).add(finding));
+    return byRule;
   }
 
-  private static boolean fails(ProfileFindings profile, Rule rule) {
-    return profile.open().stream().anyMatch(of(rule).and(f -> f.level() == Level.ERROR));
+  private static String lines(List<Finding> found) {
+    return XmlText.of(
+        found.stream()
+            .map(f -> f.level().word() + " " + f.path() + ": " + f.evidence())
+            .collect(Collectors.joining("\n")));
   }
 
-  private static boolean skips(ProfileFindings profile, Rule rule) {
-    return !fails(profile, rule) && profile.sorted().waived().keySet().stream().anyMatch(of(rule));
-  }
-
-  private static Predicate<Finding> of(Rule rule) {
-    return finding -> finding.id().equals(rule.id());
-  }
-
-  private static void testCase(XMLStreamWriter xml, ProfileFindings profile, Rule rule)
-      throws XMLStreamException {
-    List<Finding> open = profile.open().stream().filter(of(rule)).toList();
-    xml.writeCharacters("\n    ");
-    xml.writeStartElement("testcase");
-    xml.writeAttribute("classname", "gantrywright." + rule.family().word());
-    xml.writeAttribute("name", rule.id() + " " + rule.slug());
-    if (fails(profile, rule)) {
-      text(xml, "failure", rule.summary(), open);
-    } else if (skips(profile, rule)) {
-      xml.writeEmptyElement("skipped");
-      xml.writeAttribute("message", plain(reasons(profile, rule)));
-    } else if (!open.isEmpty()) {
-      text(xml, "system-out", null, open);
-    }
-    xml.writeEndElement();
-  }
-
-  private static String reasons(ProfileFindings profile, Rule rule) {
-    return profile.sorted().waived().entrySet().stream()
-        .filter(entry -> entry.getKey().id().equals(rule.id()))
-        .map(Map.Entry::getValue)
+  private static String reasons(List<Finding> aside, ProfileFindings profile) {
+    return aside.stream()
+        .map(profile.sorted().waived()::get)
         .map(Waiver::reason)
         .collect(Collectors.joining("; ", "waived: ", ""));
-  }
-
-  private static void text(XMLStreamWriter xml, String name, String message, List<Finding> found)
-      throws XMLStreamException {
-    xml.writeStartElement(name);
-    if (message != null) {
-      xml.writeAttribute("message", plain(message));
-      xml.writeAttribute("type", "error");
-    }
-    xml.writeCharacters(
-        plain(
-            found.stream()
-                .map(f -> f.level().word() + " " + f.path() + ": " + f.evidence())
-                .collect(Collectors.joining("\n"))));
-    xml.writeEndElement();
-  }
-
-  /** XML 1.0 has no place for most control characters, not even escaped. */
-  private static String plain(String text) {
-    return text.replaceAll(
-        "[^\\u0009\\u000A\\u000D\\u0020-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", "\uFFFD");
   }
 }

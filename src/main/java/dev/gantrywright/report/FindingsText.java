@@ -19,10 +19,30 @@ import java.util.stream.Collectors;
  * @param width columns of the terminal
  * @param colour whether escape sequences may be used
  */
-public record FindingsText(int width, boolean colour) {
+public record FindingsText(int width, boolean colour) implements FindingsLayout {
   private static final int LEVEL = 9;
   private static final int ID = 9;
   private static final int LEAST_TEXT = 30;
+
+  @Override
+  public String head() {
+    return "";
+  }
+
+  @Override
+  public String part(ProfileFindings profile) {
+    return String.join("\n", lines(profile)) + "\n";
+  }
+
+  @Override
+  public String between() {
+    return "\n";
+  }
+
+  @Override
+  public String tail(List<Unread> unread, boolean whole) {
+    return "";
+  }
 
   /** The lines for one profile, without line ends. */
   public List<String> lines(ProfileFindings profile) {

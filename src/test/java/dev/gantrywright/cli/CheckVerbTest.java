@@ -75,6 +75,9 @@ class CheckVerbTest {
     assertThat(run.status()).isEqualTo(ExitStatus.USAGE);
     assertThat(run.err().lines()).hasSize(1).first().asString().contains("serial.baud", "line 1");
     assertThat(run.out()).isEmpty();
+    CommandRun json = CommandRun.of("check", file.toString(), "--format", "json");
+    assertThat(json.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(json.json().get("unread").get(0).get("problem").asString()).contains("serial.baud");
   }
 
   @Test

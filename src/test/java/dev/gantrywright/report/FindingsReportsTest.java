@@ -11,7 +11,6 @@ import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.rules.Finding;
 import dev.gantrywright.rules.Level;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,18 +62,23 @@ class FindingsReportsTest {
 
   private static JsonNode sarif(List<ProfileFindings> profiles) {
     return JsonMapper.shared()
-        .valueToTree(
-            new FindingsSarif("0.1.0", CHECKING.book().rules(), (file, path) -> 7).log(profiles));
+        .readTree(
+            new FindingsSarif("0.1.0", CHECKING.book().rules(), file -> path -> 7)
+                .document(profiles));
+  }
+
+  private static Schema sarifSchema() throws Exception {
+    // sarif-2.1.0-rtm.5.json: the committee's schema of SARIF 2.1.0, JSON Schema draft 4.
+    String text;
+    try (var in = FindingsReportsTest.class.getResourceAsStream("sarif-2.1.0-rtm.5.json")) {
+      text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_4).getSchema(text);
   }
 
   @Test
   void theSarifLogIsValidAgainstThePublishedSchema() throws Exception {
-    // sarif-2.1.0-rtm.5.json: the committee's schema of SARIF 2.1.0, JSON Schema draft 4.
-    String text;
-    try (var in = getClass().getResourceAsStream("sarif-2.1.0-rtm.5.json")) {
-      text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
-    Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_4).getSchema(text);
+    Schema schema = sarifSchema();
     assertThat(schema.validate(sarif(List.of(heron, waived)))).isEmpty();
     assertThat(schema.validate(JsonMapper.shared().readTree("{\"version\":\"2.1.0\"}")))
         .as("the schema refuses a log without runs")
@@ -109,11 +113,10 @@ class FindingsReportsTest {
   }
 
   private static Document junit(List<ProfileFindings> profiles) throws Exception {
-    StringWriter out = new StringWriter();
-    new FindingsJunit(CHECKING.book().rules()).write(profiles, out);
+    String text = new FindingsJunit(CHECKING.book().rules()).document(profiles);
     return DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
-        .parse(new InputSource(new StringReader(out.toString())));
+        .parse(new InputSource(new StringReader(text)));
   }
 
   @Test
@@ -158,7 +161,10 @@ class FindingsReportsTest {
   @Test
   void jsonCarriesEveryPartOfAFinding() {
     JsonNode json =
-        JsonMapper.shared().valueToTree(FindingsJson.run(List.of(heron))).get("profiles").get(0);
+        JsonMapper.shared()
+            .readTree(new FindingsJson().document(List.of(heron)))
+            .get("profiles")
+            .get(0);
     assertThat(json.get("counts").get("error").asLong()).isEqualTo(heron.count(Level.ERROR));
     JsonNode finding = json.get("findings").get(0);
     for (String key :
@@ -191,5 +197,44 @@ class FindingsReportsTest {
         .isEqualTo("file:///srv/heron.printer.json");
     assertThat(FindingsSarif.uri("C:\\printers\\heron.printer.json"))
         .isEqualTo("file:///C:/printers/heron.printer.json");
+  }
+
+  @Test
+  void everyFormatNamesWhatCouldNotBeReadAndThatTheRunWasStopped() throws Exception {
+    List<FindingsLayout.Unread> unread =
+        List.of(new FindingsLayout.Unread("lost & found.printer.json", "no such <file>"));
+    FindingsLayout sarif = new FindingsSarif("0.1.0", CHECKING.book().rules(), file -> path -> 7);
+    JsonNode log = JsonMapper.shared().readTree(sarif.head() + sarif.tail(unread, false));
+    assertThat(sarifSchema().validate(log)).isEmpty();
+    JsonNode invocation = log.get("runs").get(0).get("invocations").get(0);
+    assertThat(invocation.get("executionSuccessful").asBoolean()).isFalse();
+    assertThat(invocation.toString()).contains("no such <file>", "lost%20&%20found.printer.json");
+
+    FindingsLayout json = new FindingsJson();
+    JsonNode document = JsonMapper.shared().readTree(json.head() + json.tail(unread, false));
+    assertThat(document.get("profiles").size()).isZero();
+    assertThat(document.get("stopped").asBoolean()).isTrue();
+    assertThat(document.get("unread").get(0).get("problem").asString()).isEqualTo("no such <file>");
+
+    FindingsLayout junit = new FindingsJunit(CHECKING.book().rules());
+    Document suites =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new InputSource(new StringReader(junit.head() + junit.tail(unread, false))));
+    Element error = (Element) suites.getElementsByTagName("error").item(0);
+    assertThat(error.getAttribute("message")).isEqualTo("no such <file>");
+  }
+
+  @Test
+  void aDocumentOfSeveralPrintersIsOneDocument() throws Exception {
+    List<ProfileFindings> three = List.of(heron, waived, heron);
+    assertThat(sarif(three).get("runs").get(0).get("results").size())
+        .isEqualTo(3 * heron.open().size());
+    assertThat(
+            JsonMapper.shared().readTree(new FindingsJson().document(three)).get("profiles").size())
+        .isEqualTo(3);
+    assertThat(junit(three).getElementsByTagName("testsuite").getLength()).isEqualTo(3);
+    assertThat(junit(List.of()).getElementsByTagName("testsuite").getLength()).isZero();
+    assertThat(sarif(List.of()).get("runs").get(0).get("results").size()).isZero();
   }
 }

@@ -1,0 +1,108 @@
+package dev.gantrywright.cli;
+
+import dev.gantrywright.app.Checking;
+import dev.gantrywright.report.FindingsLayout;
+import dev.gantrywright.report.FindingsLayout.Unread;
+import dev.gantrywright.rules.Level;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * One run of {@code check}: prints each printer's findings as they come, in the order of the files.
+ * Ctrl-C ends the document where it stands, so that what was printed is whole.
+ */
+final class CheckRun {
+  private final FindingsLayout layout;
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final ProgressLine progress;
+  private final List<Unread> unread = new ArrayList<>();
+  private volatile boolean stopped;
+  private boolean started;
+  private boolean errors;
+  private int done;
+
+  /** What is kept of one printer until its turn comes. */
+  private record Part(String text, boolean errors, Unread unread) {}
+
+  CheckRun(FindingsLayout layout, PrintWriter out, PrintWriter err, int files) {
+    this.layout = layout;
+    this.out = out;
+    this.err = err;
+    this.progress = new ProgressLine(err, files, "checked");
+  }
+
+  /** Runs it, and returns the exit status. */
+  int of(Checking checking, List<Path> files, Path folder) {
+    CountDownLatch printed = new CountDownLatch(1);
+    Thread onExit = new Thread(() -> stop(printed), "end the check");
+    Runtime.getRuntime().addShutdownHook(onExit);
+    try {
+      boolean whole = checking.stream(files, folder, this::part, this::print);
+      progress.clear();
+      end(whole, files.size());
+    } finally {
+      printed.countDown();
+      forget(onExit);
+    }
+    if (!unread.isEmpty()) {
+      return ExitStatus.USAGE;
+    }
+    return errors ? ExitStatus.FINDINGS : ExitStatus.FINE;
+  }
+
+  private Part part(Checking.Result result) {
+    if (result.findings() == null) {
+      return new Part("", false, new Unread(result.file().toString(), result.problem()));
+    }
+    return new Part(
+        layout.part(result.findings()), result.findings().count(Level.ERROR) > 0, null);
+  }
+
+  private boolean print(Part part) {
+    done++;
+    errors |= part.errors();
+    if (part.unread() != null) {
+      unread.add(part.unread());
+      progress.clear();
+      err.println(part.unread().problem());
+    } else if (!part.text().isEmpty()) {
+      out.print(started ? layout.between() : layout.head());
+      out.print(part.text());
+      started = true;
+    }
+    progress.at(done);
+    // A reader that has seen enough, such as head, closes the pipe.
+    return !stopped && !(done % 256 == 0 && out.checkError());
+  }
+
+  private void end(boolean whole, int files) {
+    out.print((started ? "" : layout.head()) + layout.tail(unread, whole));
+    out.flush();
+    if (!whole) {
+      err.println("stopped after " + done + " of " + files + " printers");
+    }
+  }
+
+  private void stop(CountDownLatch printed) {
+    stopped = true;
+    try {
+      printed.await(2, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static void forget(Thread onExit) {
+    try {
+      Runtime.getRuntime().removeShutdownHook(onExit);
+    } catch (IllegalStateException e) {
+      // The program is going down: the hook is what brought us here.
+      return;
+    }
+  }
+}

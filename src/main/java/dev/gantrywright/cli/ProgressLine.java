@@ -1,0 +1,60 @@
+package dev.gantrywright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * How far a long run has come, on one line of the error stream that is written over. Shown only
+ * where the error stream is a terminal and the answers go elsewhere: on one screen with them it
+ * would tear them apart.
+ */
+final class ProgressLine {
+  private static final long FIRST_NANOS = 500_000_000;
+  private static final long EVERY_NANOS = 200_000_000;
+
+  private final PrintWriter err;
+  private final int all;
+  private final String done;
+  private final boolean shown;
+  private long next = System.nanoTime() + FIRST_NANOS;
+  private int width;
+
+  ProgressLine(PrintWriter err, int all, String done) {
+    this.err = err;
+    this.all = all;
+    this.done = done;
+    this.shown = err instanceof BytePrinter && terminal(2) && !terminal(1);
+  }
+
+  void at(int count) {
+    if (!shown || System.nanoTime() < next) {
+      return;
+    }
+    next = System.nanoTime() + EVERY_NANOS;
+    String text = done + " " + count + " of " + all;
+    err.print("\r" + text + " ".repeat(Math.max(0, width - text.length())));
+    err.flush();
+    width = text.length();
+  }
+
+  /** Takes the line away. */
+  void clear() {
+    if (width > 0) {
+      err.print("\r" + " ".repeat(width) + "\r");
+      err.flush();
+      width = 0;
+    }
+  }
+
+  /** Whether a stream of this process is a terminal; false where the system does not tell. */
+  private static boolean terminal(int stream) {
+    try {
+      String target = Files.readSymbolicLink(Path.of("/proc/self/fd/" + stream)).toString();
+      return target.startsWith("/dev/pts/") || target.startsWith("/dev/tty");
+    } catch (IOException | UnsupportedOperationException noSuchTable) {
+      return false;
+    }
+  }
+}
