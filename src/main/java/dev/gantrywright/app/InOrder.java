@@ -57,11 +57,7 @@ final class InOrder {
   }
 
   private <I, O> boolean handOver(
-      List<I> items,
-      int chunks,
-      Function<I, O> work,
-      Predicate<O> take,
-      ExecutorService pool)
+      List<I> items, int chunks, Function<I, O> work, Predicate<O> take, ExecutorService pool)
       throws InterruptedException {
     Deque<Future<List<O>>> window = new ArrayDeque<>();
     Iterator<Integer> next = java.util.stream.IntStream.range(0, chunks).iterator();

@@ -59,8 +59,7 @@ final class CheckRun {
     if (result.findings() == null) {
       return new Part("", false, new Unread(result.file().toString(), result.problem()));
     }
-    return new Part(
-        layout.part(result.findings()), result.findings().count(Level.ERROR) > 0, null);
+    return new Part(layout.part(result.findings()), result.findings().count(Level.ERROR) > 0, null);
   }
 
   private boolean print(Part part) {

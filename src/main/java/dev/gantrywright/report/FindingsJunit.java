@@ -13,8 +13,8 @@ import java.util.stream.Collectors;
 
 /**
  * Findings as JUnit XML: a suite for each profile, a case for each rule. An error fails its case, a
- * waived finding skips it, warnings and notes are its output; a rule that could not finish is in error. A profile that could not be read is a
- * suite with one case in error.
+ * waived finding skips it, warnings and notes are its output; a rule that could not finish is in
+ * error. A profile that could not be read is a suite with one case in error.
  */
 public final class FindingsJunit implements FindingsLayout {
   private final List<Rule> rules;

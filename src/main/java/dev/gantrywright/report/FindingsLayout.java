@@ -38,7 +38,6 @@ public interface FindingsLayout {
     return profiles.stream()
         .map(this::part)
         .filter(part -> !part.isEmpty())
-        .collect(
-            java.util.stream.Collectors.joining(between(), head(), tail(List.of(), true)));
+        .collect(java.util.stream.Collectors.joining(between(), head(), tail(List.of(), true)));
   }
 }
