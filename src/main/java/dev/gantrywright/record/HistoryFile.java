@@ -20,8 +20,8 @@ import java.util.Optional;
 /**
  * A printer's history: a text file beside its profile, one JSON object a line, that only grows.
  *
- * <p>An event is written in one piece and flushed to the disk before {@link #append} returns. What a
- * crash leaves of a line is moved to a file beside it by the next append, never deleted. Several
+ * <p>An event is written in one piece and flushed to the disk before {@link #append} returns. What
+ * a crash leaves of a line is moved to a file beside it by the next append, never deleted. Several
  * processes may append: each holds the file's lock while it does.
  */
 public final class HistoryFile {
@@ -252,7 +252,9 @@ public final class HistoryFile {
     return lines;
   }
 
-  /** Folders can be flushed on POSIX systems only; elsewhere the file's own flush is all there is. */
+  /**
+   * Folders can be flushed on POSIX systems only; elsewhere the file's own flush is all there is.
+   */
   private void flushFolder() {
     try (FileChannel channel =
         FileChannel.open(file.toAbsolutePath().getParent(), StandardOpenOption.READ)) {

@@ -8,8 +8,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Appends events until it is killed. After each it prints the event's id, so that the one who kills
- * it knows what had reached the disk. Lines are long and written in small pieces, so that kills fall
- * into them: the system takes a short line in one piece, and only a power cut would tear it.
+ * it knows what had reached the disk. Lines are long and written in small pieces, so that kills
+ * fall into them: the system takes a short line in one piece, and only a power cut would tear it.
  */
 final class HistoryInALoop {
   private static final int PIECE = 128;

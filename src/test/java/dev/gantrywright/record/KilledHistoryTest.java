@@ -19,8 +19,9 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Kills writers with SIGKILL at random moments: every event that was reported as kept is read again,
- * and what was torn is reported and set aside. {@code -Dhistory.kills=200} runs the full count.
+ * Kills writers with SIGKILL at random moments: every event that was reported as kept is read
+ * again, and what was torn is reported and set aside. {@code -Dhistory.kills=200} runs the full
+ * count.
  */
 class KilledHistoryTest {
   private static final int KILLS = Integer.getInteger("history.kills", 6);
@@ -54,8 +55,8 @@ class KilledHistoryTest {
   }
 
   /** The next append goes on behind the last whole event; the torn bytes stand beside. */
-  private static void wholeAgain(
-      HistoryFile history, Timeline before, byte[] left, boolean cut) throws Exception {
+  private static void wholeAgain(HistoryFile history, Timeline before, byte[] left, boolean cut)
+      throws Exception {
     int aside = before.setAside();
     Event next =
         history.append(
@@ -79,7 +80,8 @@ class KilledHistoryTest {
   }
 
   /** The ids of the events that it said it had kept. */
-  private static List<String> killed(HistoryFile history, int seed, Random random) throws Exception {
+  private static List<String> killed(HistoryFile history, int seed, Random random)
+      throws Exception {
     Process process = start(history, seed);
     List<String> kept = new ArrayList<>();
     try (BufferedReader said =

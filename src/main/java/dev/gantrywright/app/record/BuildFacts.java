@@ -22,8 +22,7 @@ final class BuildFacts {
     facts.put("errors", done.build().errors());
     facts.put("warnings", done.build().warnings());
     Facts.put(facts, "problem", done.build().problem().or(done::imageProblem));
-    Facts.put(
-        facts, "file", done.build().artefact().map(file -> file.getFileName().toString()));
+    Facts.put(facts, "file", done.build().artefact().map(file -> file.getFileName().toString()));
     done.image().ifPresent(image -> image(facts.putObject("image"), image, done));
     facts.put("good", done.good());
     return facts;

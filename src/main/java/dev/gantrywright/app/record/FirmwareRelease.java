@@ -26,7 +26,8 @@ public record FirmwareRelease(String name, String sha256, int files) {
       files.put(ini.path(), ini.bytes());
     }
     StringBuilder list = new StringBuilder();
-    files.forEach((path, bytes) -> list.append(Sha256.of(bytes)).append("  ").append(path).append('\n'));
+    files.forEach(
+        (path, bytes) -> list.append(Sha256.of(bytes)).append("  ").append(path).append('\n'));
     return new FirmwareRelease(
         folder.root().toAbsolutePath().normalize().getFileName().toString(),
         Sha256.of(list.toString().getBytes(StandardCharsets.UTF_8)),

@@ -11,7 +11,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Brings a profile back to a state that its history holds; the state that it leaves is kept too. */
+/**
+ * Brings a profile back to a state that its history holds; the state that it leaves is kept too.
+ */
 public final class WayBack {
   private WayBack() {}
 
@@ -27,8 +29,8 @@ public final class WayBack {
   }
 
   /**
-   * Saves the earlier state as the profile. A present state that the history does not hold goes into
-   * it first, so that this step can be taken back.
+   * Saves the earlier state as the profile. A present state that the history does not hold goes
+   * into it first, so that this step can be taken back.
    *
    * @param to an event of the history
    * @throws ProfileProblem where that state, or the present profile, cannot be read

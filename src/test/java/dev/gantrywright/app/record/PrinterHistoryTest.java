@@ -80,7 +80,8 @@ class PrinterHistoryTest {
     JsonNode proof = events.get(1).facts();
     assertThat(proof.path("passed").asBoolean(true)).isFalse();
     assertThat(proof.path("practice").asBoolean(false)).isTrue();
-    assertThat(proof.path("checks")).anyMatch(check -> check.path("verdict").asString().equals("fail"));
+    assertThat(proof.path("checks"))
+        .anyMatch(check -> check.path("verdict").asString().equals("fail"));
     assertThat(events.get(2).facts().path("touched").get(0).asString()).isEqualTo("xMin");
   }
 
