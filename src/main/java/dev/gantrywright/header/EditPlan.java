@@ -30,7 +30,11 @@ public final class EditPlan {
 
   /** Works out the plan. A change that waits for another one (such as a switch) is tried again. */
   public static EditPlan of(FirmwareFolder folder, List<Change> changes) {
-    PlanBuilder builder = new PlanBuilder(folder, changes);
+    return of(folder, changes, new FirstRound());
+  }
+
+  static EditPlan of(FirmwareFolder folder, List<Change> changes, FirstRound kept) {
+    PlanBuilder builder = new PlanBuilder(folder, changes, kept);
     builder.run();
     return new EditPlan(folder, builder.folder(), changes, builder.outcomes(), builder.files());
   }

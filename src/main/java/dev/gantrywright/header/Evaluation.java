@@ -21,7 +21,7 @@ final class Evaluation {
   private static final int MOST_PROBLEMS = 1_000;
   private static final int DEFINED = "defined".hashCode();
 
-  private final MacroTable macros = new MacroTable();
+  private final MacroTable macros;
   private final Map<String, Deque<Meaning>> pushed = new HashMap<>();
   private final Alternatives alternatives = new Alternatives();
   private final Set<SourceFile> once = new HashSet<>();
@@ -47,6 +47,22 @@ final class Evaluation {
       Unknowns unknowns,
       Visits visits,
       boolean tellMissing) {
+    this(language, includes, unknowns, visits, tellMissing, 0);
+  }
+
+  /**
+   * The same for a folder whose size is known.
+   *
+   * @param names how many macros are to be expected
+   */
+  Evaluation(
+      Language language,
+      IncludeResolver includes,
+      Unknowns unknowns,
+      Visits visits,
+      boolean tellMissing,
+      int names) {
+    this.macros = new MacroTable(names);
     this.includes = includes;
     this.visits = visits;
     this.tellMissing = tellMissing;

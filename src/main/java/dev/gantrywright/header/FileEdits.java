@@ -45,11 +45,18 @@ public record FileEdits(String path, String sha256, List<Edit> edits) {
    */
   public byte[] apply(byte[] input) {
     check(input);
-    int length = input.length;
     for (Edit edit : edits) {
       if (edit.span().end() > input.length) {
         throw new IllegalArgumentException(path + ": an edit lies behind the end of the file");
       }
+    }
+    return spliced(input, edits);
+  }
+
+  /** The bytes after sorted, disjoint edits that are known to be meant for them. */
+  static byte[] spliced(byte[] input, List<Edit> edits) {
+    int length = input.length;
+    for (Edit edit : edits) {
       length += edit.growth();
     }
     byte[] out = new byte[length];

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 
 /**
  * A firmware folder as read at one moment: its headers under one evaluation, its build settings.
@@ -17,11 +18,14 @@ public final class FirmwareFolder {
   private final Path root;
   private final Map<String, String> predefined;
   private final TreeMap<String, SourceFile> sources;
-  private final TreeMap<String, HeaderDocument> headers = new TreeMap<>();
   private final TreeMap<String, IniDocument> buildSettings;
   private final List<Problem> readProblems;
-  private final List<Problem> evaluationProblems;
-  private final MacroTable atEnd;
+  private FirmwareFolder before;
+  private volatile Evaluated evaluated;
+
+  /** What one evaluation gives, worked out when it is first asked for. */
+  private record Evaluated(
+      TreeMap<String, HeaderDocument> headers, MacroTable atEnd, List<Problem> problems) {}
 
   private FirmwareFolder(
       Path root,
@@ -35,21 +39,40 @@ public final class FirmwareFolder {
     this.sources = sources;
     this.buildSettings = buildSettings;
     this.readProblems = readProblems;
-    FolderEvaluation run = FolderEvaluation.of(sources.values(), predefined);
-    this.atEnd = run.macros();
-    this.evaluationProblems = run.problems();
-    for (SourceFile file : sources.values()) {
-      if (FolderReader.kindOf(file.path()) != FolderReader.FileKind.HEADER) {
-        continue;
+    this.before = before;
+  }
+
+  private Evaluated evaluated() {
+    Evaluated known = evaluated;
+    return known == null ? evaluate() : known;
+  }
+
+  /** A folder that only carries bytes between two edits is never evaluated. */
+  private synchronized Evaluated evaluate() {
+    if (evaluated == null) {
+      FolderEvaluation run = FolderEvaluation.of(sources.values(), predefined);
+      Evaluated earlier = before == null ? null : before.evaluated;
+      TreeMap<String, HeaderDocument> headers = new TreeMap<>();
+      for (SourceFile file : sources.values()) {
+        if (FolderReader.kindOf(file.path()) != FolderReader.FileKind.HEADER) {
+          continue;
+        }
+        HeaderDocument old = earlier == null ? null : earlier.headers().get(file.path());
+        boolean kept = old != null && old.source() == file;
+        headers.put(
+            file.path(),
+            kept
+                ? old.under(run.visits(), this::document)
+                : HeaderDocument.within(file, run.visits(), this::document));
       }
-      HeaderDocument old = before == null ? null : before.headers.get(file.path());
-      boolean kept = old != null && old.source() == file;
-      headers.put(
-          file.path(),
-          kept
-              ? old.under(run.visits(), this::document)
-              : HeaderDocument.within(file, run.visits(), this::document));
+      evaluated = new Evaluated(headers, run.macros(), run.problems());
+      before = null;
     }
+    return evaluated;
+  }
+
+  private TreeMap<String, HeaderDocument> headersByPath() {
+    return evaluated().headers();
   }
 
   /** Reads a folder with no name predefined. */
@@ -67,7 +90,7 @@ public final class FirmwareFolder {
       throws FolderException {
     FolderReader.Contents contents = FolderReader.read(dir, progress);
     FirmwareFolder folder = of(dir, contents.files(), predefined, contents.problems());
-    if (folder.headers.isEmpty()) {
+    if (folder.headersByPath().isEmpty()) {
       String more = contents.problems().isEmpty() ? "" : "; " + contents.problems().get(0);
       throw new FolderException(
           dir
@@ -98,7 +121,10 @@ public final class FirmwareFolder {
             default -> {}
           }
         });
-    return new FirmwareFolder(root, Map.copyOf(predefined), sources, settings, problems, null);
+    FirmwareFolder folder =
+        new FirmwareFolder(root, Map.copyOf(predefined), sources, settings, problems, null);
+    folder.evaluate();
+    return folder;
   }
 
   /** The folder that results when one file has other bytes; the others are not read again. */
@@ -108,12 +134,17 @@ public final class FirmwareFolder {
 
   /** The folder that results when some files have other bytes. */
   public FirmwareFolder with(Map<String, byte[]> changed) {
+    return with(changed, SourceFile::of);
+  }
+
+  /** The same with another way to read a file's bytes, such as one that knows them already. */
+  FirmwareFolder with(Map<String, byte[]> changed, BiFunction<String, byte[], SourceFile> reading) {
     TreeMap<String, SourceFile> files = new TreeMap<>(sources);
     TreeMap<String, IniDocument> settings = new TreeMap<>(buildSettings);
     changed.forEach(
         (path, bytes) -> {
           switch (FolderReader.kindOf(path)) {
-            case HEADER, SOURCE -> files.put(path, SourceFile.of(path, bytes.clone()));
+            case HEADER, SOURCE -> files.put(path, reading.apply(path, bytes.clone()));
             case BUILD_SETTINGS -> settings.put(path, IniDocument.of(path, bytes.clone()));
             default -> throw new IllegalArgumentException(path + " is no header");
           }
@@ -122,7 +153,7 @@ public final class FirmwareFolder {
   }
 
   private HeaderDocument document(SourceFile file) {
-    HeaderDocument header = headers.get(file.path());
+    HeaderDocument header = headersByPath().get(file.path());
     return header != null ? header : HeaderDocument.within(file, new Visits(), this::document);
   }
 
@@ -133,12 +164,12 @@ public final class FirmwareFolder {
 
   /** All headers by path. */
   public Collection<HeaderDocument> headers() {
-    return List.copyOf(headers.values());
+    return List.copyOf(headersByPath().values());
   }
 
   /** The header at a path relative to the folder. */
   public Optional<HeaderDocument> header(String path) {
-    return Optional.ofNullable(headers.get(path));
+    return Optional.ofNullable(headersByPath().get(path));
   }
 
   /** All build-settings files by path. */
@@ -149,7 +180,7 @@ public final class FirmwareFolder {
   /** All settings of all headers, by path and then in file order; made anew at each access. */
   public List<Setting> settings() {
     List<List<Setting>> lists = new ArrayList<>();
-    headers.values().forEach(header -> lists.add(header.settings()));
+    headersByPath().values().forEach(header -> lists.add(header.settings()));
     return new JoinedList<>(lists);
   }
 
@@ -157,7 +188,7 @@ public final class FirmwareFolder {
   public List<Setting> named(String name) {
     String key = key(name);
     List<Setting> out = new ArrayList<>();
-    for (HeaderDocument header : headers.values()) {
+    for (HeaderDocument header : headersByPath().values()) {
       if (!header.binary()) {
         for (int row : header.source().names().rows(key)) {
           out.add(header.setting(row));
@@ -169,11 +200,11 @@ public final class FirmwareFolder {
 
   /** The setting whose definition of the name is in force at the end, if that is certain. */
   public Optional<Setting> live(String name) {
-    MacroTable.Symbol symbol = atEnd.find(key(name));
+    MacroTable.Symbol symbol = evaluated().atEnd().find(key(name));
     if (symbol == null || !symbol.defined()) {
       return Optional.empty();
     }
-    HeaderDocument header = headers.get(symbol.file().path());
+    HeaderDocument header = headersByPath().get(symbol.file().path());
     boolean here = header != null && !header.binary();
     return here ? Optional.of(header.setting(symbol.directive())) : Optional.empty();
   }
@@ -187,17 +218,17 @@ public final class FirmwareFolder {
   /** What is wrong with the folder: unreadable files, cut-off headers, faulty conditions. */
   public List<Problem> problems() {
     List<Problem> out = new ArrayList<>(readProblems);
-    headers.values().forEach(header -> out.addAll(header.problems()));
+    headersByPath().values().forEach(header -> out.addAll(header.problems()));
     buildSettings.values().forEach(ini -> out.addAll(ini.problems()));
-    out.addAll(evaluationProblems);
+    out.addAll(evaluated().problems());
     return List.copyOf(out);
   }
 
   /** The bytes of a header or build-settings file, or null if the folder has none at the path. */
   byte[] bytesOf(String path) {
-    HeaderDocument header = headers.get(path);
-    if (header != null) {
-      return header.source().bytes();
+    SourceFile file = sources.get(path);
+    if (file != null && FolderReader.kindOf(path) == FolderReader.FileKind.HEADER) {
+      return file.bytes();
     }
     IniDocument ini = buildSettings.get(path);
     return ini == null ? null : ini.bytes();

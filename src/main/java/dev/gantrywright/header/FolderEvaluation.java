@@ -34,7 +34,12 @@ record FolderEvaluation(MacroTable macros, Visits visits, List<Problem> problems
     Visits visits = new Visits();
     Evaluation evaluation =
         new Evaluation(
-            language, includes, Unknowns.open(name -> known(headers, name)), visits, false);
+            language,
+            includes,
+            Unknowns.open(name -> known(headers, name)),
+            visits,
+            false,
+            headers.stream().mapToInt(file -> file.table().size()).sum());
     evaluation.include(predefined(predefined), null, -1);
     for (SourceFile file : new FolderProgram(headers, sources, includes).order()) {
       if (FolderReader.kindOf(file.path()) != FolderReader.FileKind.HEADER

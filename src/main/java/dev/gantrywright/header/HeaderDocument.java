@@ -1,5 +1,6 @@
 package dev.gantrywright.header;
 
+import java.nio.charset.StandardCharsets;
 import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.List;
@@ -76,6 +77,11 @@ public final class HeaderDocument {
   /** A copy of the bytes as they were read. */
   public byte[] bytes() {
     return source.bytes().clone();
+  }
+
+  /** The bytes of a span as ISO-8859-1 text, so that an offset in it is a byte's. */
+  public String raw(Span span) {
+    return new String(source.bytes(), span.start(), span.length(), StandardCharsets.ISO_8859_1);
   }
 
   /** The SHA-256 of the bytes, in lower-case hexadecimal. */

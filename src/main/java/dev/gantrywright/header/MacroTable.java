@@ -62,8 +62,21 @@ final class MacroTable {
     }
   }
 
-  private Symbol[] slots = new Symbol[1024];
+  private static final int LEAST = 1024;
+
+  private Symbol[] slots;
   private int used;
+
+  MacroTable() {
+    this(0);
+  }
+
+  /**
+   * @param expected how many names are to be expected; more make it grow
+   */
+  MacroTable(int expected) {
+    slots = new Symbol[Math.max(LEAST, Integer.highestOneBit(Math.max(1, expected)) * 4)];
+  }
 
   void define(SourceFile source, int row) {
     Symbol s = symbol(source, row);

@@ -21,10 +21,15 @@ final class PlanBuilder {
   private final Outcome[] outcomes;
   private final boolean[] waiting;
   private final Map<String, Pieces> pieces = new HashMap<>();
+  private final FirstRound kept;
   private FirmwareFolder folder;
 
-  PlanBuilder(FirmwareFolder folder, List<Change> changes) {
+  /**
+   * @param kept what the plan before asked of the same folder
+   */
+  PlanBuilder(FirmwareFolder folder, List<Change> changes, FirstRound kept) {
     this.original = folder;
+    this.kept = kept;
     this.folder = folder;
     this.changes = changes;
     this.outcomes = new Outcome[changes.size()];
@@ -50,10 +55,9 @@ final class PlanBuilder {
   /** Whether anything was edited, so that another round may settle more. */
   private boolean round() {
     Map<String, List<Edit>> edits = new TreeMap<>();
-    List<Runnable> later = new ArrayList<>();
     for (int i = 0; i < outcomes.length; i++) {
       if (waiting[i]) {
-        propose(i, edits, later);
+        propose(i, edits);
       }
     }
     if (edits.isEmpty()) {
@@ -65,15 +69,18 @@ final class PlanBuilder {
           list.sort(Comparator.comparingInt(e -> e.span().start()));
           byte[] now = folder.bytesOf(path);
           pieces.computeIfAbsent(path, p -> new Pieces(original.bytesOf(p).length)).apply(list);
-          changed.put(path, FileEdits.of(path, now, list).apply(now));
+          changed.put(path, FileEdits.spliced(now, list));
         });
-    folder = folder.with(changed);
-    later.forEach(Runnable::run);
+    folder = folder.with(changed, folder == original ? kept::file : SourceFile::of);
     return true;
   }
 
-  private void propose(int i, Map<String, List<Edit>> edits, List<Runnable> later) {
-    Proposal proposal = proposal(changes.get(i));
+  private void propose(int i, Map<String, List<Edit>> edits) {
+    FirstRound.Tried tried =
+        folder == original
+            ? kept.tried(changes.get(i), this::attempt)
+            : attempt(changes.get(i));
+    Proposal proposal = tried.proposal();
     if (proposal instanceof Proposal.Already already) {
       settle(i, new Outcome.AlreadySo(already.path(), already.line()));
     } else if (proposal instanceof Proposal.No no) {
@@ -86,7 +93,7 @@ final class PlanBuilder {
         outcomes[i] = new Outcome.Refused("it touches another change of this plan");
         return;
       }
-      String newLine = proven(wanted);
+      String newLine = tried.newLine();
       if (newLine == null) {
         settle(
             i,
@@ -94,9 +101,10 @@ final class PlanBuilder {
                 "the edit at " + wanted.path() + " would change more than was asked; not done"));
       } else {
         round.addAll(wanted.edits());
-        int line = lineIn(wanted);
         settle(
-            i, new Outcome.Applied(wanted.path(), line, wanted.oldLine(), newLine, wanted.note()));
+            i,
+            new Outcome.Applied(
+                wanted.path(), tried.line(), wanted.oldLine(), newLine, wanted.note()));
       }
       if (round.isEmpty()) {
         edits.remove(wanted.path());
@@ -109,21 +117,34 @@ final class PlanBuilder {
     waiting[i] = false;
   }
 
+  /** What a change would do to the folder as it stands, with the proof that it does no more. */
+  private FirstRound.Tried attempt(Change change) {
+    Proposal proposal = proposal(change);
+    if (proposal instanceof Proposal.Edits wanted) {
+      String newLine = proven(wanted);
+      return new FirstRound.Tried(proposal, newLine, newLine == null ? 0 : lineIn(wanted));
+    }
+    return new FirstRound.Tried(proposal, null, 0);
+  }
+
   private int lineIn(Proposal.Edits wanted) {
-    return LineIndex.of(folder.bytesOf(wanted.path())).lineOf(wanted.offset());
+    return folder
+        .header(wanted.path())
+        .map(header -> header.lineOf(wanted.offset()))
+        .orElseGet(() -> LineIndex.of(folder.bytesOf(wanted.path())).lineOf(wanted.offset()));
   }
 
   /** The line as it will read, or null if the edit does more than it should. */
   private String proven(Proposal.Edits wanted) {
     byte[] now = folder.bytesOf(wanted.path());
-    byte[] then = FileEdits.of(wanted.path(), now, wanted.edits()).apply(now);
+    List<Edit> sorted = new ArrayList<>(wanted.edits());
+    sorted.sort(Comparator.comparingInt(e -> e.span().start()));
+    byte[] then = FileEdits.spliced(now, sorted);
     if (wanted.row() < 0) {
       return IniChanges.lineAt(wanted.path(), then, wanted.offset());
     }
     SourceFile before = folder.header(wanted.path()).orElseThrow().source();
     SourceFile after = SourceFile.of(wanted.path(), then);
-    List<Edit> sorted = new ArrayList<>(wanted.edits());
-    sorted.sort(Comparator.comparingInt(e -> e.span().start()));
     if (!EditProof.holds(before, after, sorted, wanted.row(), wanted.inserts())) {
       return null;
     }

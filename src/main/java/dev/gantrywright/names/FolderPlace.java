@@ -5,7 +5,6 @@ import dev.gantrywright.header.HeaderDocument;
 import dev.gantrywright.header.IniDocument;
 import dev.gantrywright.header.Setting;
 import dev.gantrywright.header.State;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -87,14 +86,7 @@ public sealed interface FolderPlace {
     }
     return folder
         .header(setting.file())
-        .map(HeaderDocument::bytes)
-        .map(
-            bytes ->
-                new String(
-                    bytes,
-                    setting.valueSpan().start(),
-                    setting.valueSpan().length(),
-                    StandardCharsets.ISO_8859_1))
+        .map(header -> header.raw(setting.valueSpan()))
         .orElse(setting.value());
   }
 

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * What is to be written into a firmware folder, line by line with the reason for each, and what is
@@ -58,17 +59,34 @@ public final class PatchPlan {
   /** The same with changes given by hand beside it. */
   public static PatchPlan of(
       PrinterProfile profile, NameMap map, List<HandChange> changes, FirmwareFolder folder) {
-    ProfileWishes asked = ProfileWishes.of(profile, map, folder);
+    ProfileWishes asked = ProfileWishes.of(profile, map, new MappedPlaces(folder));
     List<Wish> wishes = new ArrayList<>(asked.wishes());
     changes.forEach(change -> wishes.add(change.wish(folder)));
     String name = profile.name() == null ? "" : profile.name();
-    return of(folder, name, wishes, asked.refusals(), asked.unchanged());
+    return of(
+        folder,
+        name,
+        wishes,
+        asked.refusals(),
+        asked.unchanged(),
+        all -> EditPlan.of(folder, all));
+  }
+
+  /** The plan of what a profile asks, its edits worked out by a planner. */
+  static PatchPlan of(
+      FirmwareFolder folder,
+      String profileName,
+      ProfileWishes asked,
+      Function<List<Change>, EditPlan> planner) {
+    return of(
+        folder, profileName, asked.wishes(), asked.refusals(), asked.unchanged(), planner);
   }
 
   /** The plan of changes given by hand. */
   public static PatchPlan of(List<HandChange> changes, FirmwareFolder folder) {
     List<Wish> wishes = changes.stream().map(change -> change.wish(folder)).toList();
-    return of(folder, "", wishes, List.of(), List.of());
+    return of(
+        folder, "", wishes, List.of(), List.of(), all -> EditPlan.of(folder, all));
   }
 
   private static PatchPlan of(
@@ -76,7 +94,8 @@ public final class PatchPlan {
       String profileName,
       List<Wish> wishes,
       List<Refusal> refusedBefore,
-      List<String> unchangedBefore) {
+      List<String> unchangedBefore,
+      Function<List<Change>, EditPlan> planner) {
     List<Change> changes = new ArrayList<>();
     List<Wish> owners = new ArrayList<>();
     for (Wish wish : wishes) {
@@ -85,7 +104,7 @@ public final class PatchPlan {
         owners.add(wish);
       }
     }
-    EditPlan edits = EditPlan.of(folder, changes);
+    EditPlan edits = planner.apply(changes);
     Map<String, PlannedLine> lines = new LinkedHashMap<>();
     Map<Wish, Refusal> refused = new LinkedHashMap<>();
     List<String> unchanged = new ArrayList<>(unchangedBefore);
@@ -141,11 +160,14 @@ public final class PatchPlan {
 
   /** The line with what all its changes together make of it. */
   private static PlannedLine whole(PlannedLine line, EditPlan edits) {
+    if (!line.value().contains(", ")) {
+      return line;
+    }
     byte[] result = edits.result(line.file());
     String[] now = new String(result, StandardCharsets.ISO_8859_1).split("\\r\\n|\\n|\\r", -1);
     int rows = (int) line.before().lines().count();
     int from = line.line() - 1;
-    if (!line.value().contains(", ") || from + rows > now.length) {
+    if (from + rows > now.length) {
       return line;
     }
     String after = String.join("\n", Arrays.copyOfRange(now, from, from + rows));

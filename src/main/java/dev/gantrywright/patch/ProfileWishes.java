@@ -29,16 +29,23 @@ final class ProfileWishes {
   }
 
   private final FirmwareFolder folder;
+  private final MappedPlaces places;
   private final List<Wish> wishes = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
   private final List<String> unchanged = new ArrayList<>();
 
-  private ProfileWishes(FirmwareFolder folder) {
-    this.folder = folder;
+  private ProfileWishes(MappedPlaces places) {
+    this.folder = places.folder();
+    this.places = places;
   }
 
-  static ProfileWishes of(PrinterProfile profile, NameMap map, FirmwareFolder folder) {
-    ProfileWishes result = new ProfileWishes(folder);
+  /**
+   * Works them out.
+   *
+   * @param places where the entries of the map stand in the folder
+   */
+  static ProfileWishes of(PrinterProfile profile, NameMap map, MappedPlaces places) {
+    ProfileWishes result = new ProfileWishes(places);
     ObjectNode tree = ProfileValues.tree(profile);
     Map<String, List<Asked>> byMacro = new LinkedHashMap<>();
     map.fields()
@@ -58,6 +65,13 @@ final class ProfileWishes {
 
   List<Wish> wishes() {
     return wishes;
+  }
+
+  /** Whether another profile asks for exactly this. */
+  boolean same(ProfileWishes other) {
+    return wishes.equals(other.wishes)
+        && refusals.equals(other.refusals)
+        && unchanged.equals(other.unchanged);
   }
 
   List<Refusal> refusals() {
@@ -82,7 +96,7 @@ final class ProfileWishes {
       return;
     }
     NameEntry entry = sure.get(0).entry();
-    Optional<FolderPlace> place = FolderPlace.find(folder, entry);
+    Optional<FolderPlace> place = places.of(entry);
     if (!entry.switches().isEmpty()) {
       sure.forEach(this::switches);
     } else if (place.isEmpty()) {
@@ -313,7 +327,7 @@ final class ProfileWishes {
   }
 
   private Spelling spelling(Asked asked) {
-    return new Spelling(asked.path(), asked.entry(), name -> FolderPlace.replacement(folder, name));
+    return new Spelling(asked.path(), asked.entry(), places::replacement);
   }
 
   private void wish(Asked asked, List<Change> changes) {
