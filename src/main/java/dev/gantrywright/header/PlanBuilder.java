@@ -77,9 +77,7 @@ final class PlanBuilder {
 
   private void propose(int i, Map<String, List<Edit>> edits) {
     FirstRound.Tried tried =
-        folder == original
-            ? kept.tried(changes.get(i), this::attempt)
-            : attempt(changes.get(i));
+        folder == original ? kept.tried(changes.get(i), this::attempt) : attempt(changes.get(i));
     Proposal proposal = tried.proposal();
     if (proposal instanceof Proposal.Already already) {
       settle(i, new Outcome.AlreadySo(already.path(), already.line()));

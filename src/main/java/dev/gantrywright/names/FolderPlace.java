@@ -1,7 +1,6 @@
 package dev.gantrywright.names;
 
 import dev.gantrywright.header.FirmwareFolder;
-import dev.gantrywright.header.HeaderDocument;
 import dev.gantrywright.header.IniDocument;
 import dev.gantrywright.header.Setting;
 import dev.gantrywright.header.State;

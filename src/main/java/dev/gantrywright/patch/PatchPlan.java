@@ -64,12 +64,7 @@ public final class PatchPlan {
     changes.forEach(change -> wishes.add(change.wish(folder)));
     String name = profile.name() == null ? "" : profile.name();
     return of(
-        folder,
-        name,
-        wishes,
-        asked.refusals(),
-        asked.unchanged(),
-        all -> EditPlan.of(folder, all));
+        folder, name, wishes, asked.refusals(), asked.unchanged(), all -> EditPlan.of(folder, all));
   }
 
   /** The plan of what a profile asks, its edits worked out by a planner. */
@@ -78,15 +73,13 @@ public final class PatchPlan {
       String profileName,
       ProfileWishes asked,
       Function<List<Change>, EditPlan> planner) {
-    return of(
-        folder, profileName, asked.wishes(), asked.refusals(), asked.unchanged(), planner);
+    return of(folder, profileName, asked.wishes(), asked.refusals(), asked.unchanged(), planner);
   }
 
   /** The plan of changes given by hand. */
   public static PatchPlan of(List<HandChange> changes, FirmwareFolder folder) {
     List<Wish> wishes = changes.stream().map(change -> change.wish(folder)).toList();
-    return of(
-        folder, "", wishes, List.of(), List.of(), all -> EditPlan.of(folder, all));
+    return of(folder, "", wishes, List.of(), List.of(), all -> EditPlan.of(folder, all));
   }
 
   private static PatchPlan of(

@@ -6,9 +6,9 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
 
 /**
- * Makes plan after plan for one folder and name map while a profile is edited. Each is the plan that
- * {@link PatchPlan#of} makes; what did not change since the plan before is not worked out again.
- * Serves one thread at a time.
+ * Makes plan after plan for one folder and name map while a profile is edited. Each is the plan
+ * that {@link PatchPlan#of} makes; what did not change since the plan before is not worked out
+ * again. Serves one thread at a time.
  */
 public final class PatchPlanner {
   private final NameMap map;
