@@ -10,6 +10,7 @@ import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.patch.Export;
 import dev.gantrywright.patch.ExportException;
 import dev.gantrywright.patch.ExportProgress;
+import dev.gantrywright.patch.Manifest;
 import dev.gantrywright.patch.PatchPlan;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -40,6 +41,7 @@ import picocli.CommandLine.Spec;
 final class BuildVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private TextOrJson format;
+  @Mixin private HistoryOption history;
 
   @Parameters(index = "0", paramLabel = "PROFILE", description = "The printer profile.")
   private Path profile;
@@ -84,7 +86,7 @@ final class BuildVerb implements Callable<Integer> {
       if (in == null) {
         export(printer, folder);
       }
-      return build(job, out, folder);
+      return build(job, out, folder, printer);
     } catch (IllegalArgumentException e) {
       throw new UsageProblem(profile + ": " + e.getMessage(), e);
     } catch (IOException e) {
@@ -115,7 +117,9 @@ final class BuildVerb implements Callable<Integer> {
             printer.folder());
     try {
       Files.createDirectories(folder.toAbsolutePath().getParent());
-      Export.write(plan, folder, true, ExportProgress.none(), () -> false);
+      Manifest manifest =
+          Export.write(plan, folder, true, ExportProgress.none(), () -> false);
+      history.keep(spec, profile, past -> past.exported(printer, plan, manifest, folder));
     } catch (ExportException | IOException e) {
       throw new DeviceProblem(e.getMessage(), e);
     }
@@ -126,7 +130,8 @@ final class BuildVerb implements Callable<Integer> {
     }
   }
 
-  private Integer build(BuildJob job, BuildPrinter out, Path folder) throws IOException {
+  private Integer build(BuildJob job, BuildPrinter out, Path folder, OpenPrinter printer)
+      throws IOException {
     job.history().usual().ifPresent(out::usual);
     Thread stop = new Thread(job::cancel, "end the build");
     Runtime.getRuntime().addShutdownHook(stop);
@@ -140,6 +145,8 @@ final class BuildVerb implements Callable<Integer> {
     if (done.build().outcome() == BuildResult.Outcome.NOT_STARTED) {
       throw new DeviceProblem(done.build().problem().orElse("the build did not start"));
     }
+    history.keep(
+        spec, profile, past -> past.built(printer.profile(), done, job.command().shown()));
     out.done(job, folder, done);
     return done.good() ? ExitStatus.FINE : ExitStatus.FINDINGS;
   }

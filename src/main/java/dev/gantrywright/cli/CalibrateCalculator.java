@@ -1,8 +1,13 @@
 package dev.gantrywright.cli;
 
+import dev.gantrywright.app.TravelStudy;
+import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.physics.Calibration;
+import dev.gantrywright.prove.TravelRuns;
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** compute calibrate. */
@@ -35,9 +40,41 @@ final class CalibrateCalculator extends Calculator {
       description = "Standard uncertainty of one reading (default ${DEFAULT-VALUE} mm).")
   double readingError;
 
+  @Option(
+      names = "--for",
+      paramLabel = "PROFILE",
+      description = "The printer that was measured: it goes into that printer's history.")
+  Path profile;
+
+  @Option(
+      names = "--axis",
+      paramLabel = "AXIS",
+      description = "With --for: the axis that was measured, such as x.")
+  String axis;
+
+  @Mixin HistoryOption history;
+
+  private void keep() {
+    if (profile == null) {
+      refuse(axis != null, "--axis", "it says which axis of --for PROFILE was measured");
+      return;
+    }
+    PrinterProfile printer = Profiles.read(profile);
+    needed(axis, "--axis", "which axis of the printer was measured");
+    if (!printer.axes().containsKey(axis)) {
+      throw problem(profile + " has no axis '" + axis + "'; it has " + printer.axes().keySet());
+    }
+    TravelRuns runs = new TravelRuns(axis, commanded, measured, readingError);
+    history.keep(
+        spec,
+        profile,
+        past -> past.calibrated(printer, runs, current, TravelStudy.of(runs, current, 0)));
+  }
+
   @Override
   Answer answer() {
     Calibration result = Calibration.of(current, commanded, measured, readingError);
+    keep();
     Answer answer =
         new Answer()
             .figure("stepsPerMm", "steps/mm", result.stepsPerMm(), "")

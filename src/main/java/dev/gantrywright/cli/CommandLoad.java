@@ -21,6 +21,11 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** Loads by a command of the user's own: judged, cautioned, followed, and noted. */
 final class CommandLoad {
+  /** Told of an image that the command has loaded. */
+  interface Loaded {
+    void by(LoadJob.Request request, String sha256, String command);
+  }
+
   private final CommandSpec spec;
   private final boolean json;
 
@@ -34,7 +39,8 @@ final class CommandLoad {
       LoadJob.Request request,
       List<String> words,
       String confirm,
-      Optional<BoardSheet> sheet)
+      Optional<BoardSheet> sheet,
+      Loaded loaded)
       throws IOException {
     FlashCommand flash = flash(words, request.file());
     Optional<String> refusal = request.verdict().flatMap(v -> v.refusal(request.reason()));
@@ -59,7 +65,9 @@ final class CommandLoad {
     }
     BuildResult result = follow(flash, request);
     if (result.exit() == 0) {
-      job.remember(request, sha(request), String.join(" ", flash.words()), Optional.empty());
+      String command = String.join(" ", flash.words());
+      job.remember(request, sha(request), command, Optional.empty());
+      loaded.by(request, sha(request), command);
     }
     report(flash, result);
     return result.exit() == 0 ? ExitStatus.FINE : ExitStatus.DEVICE;

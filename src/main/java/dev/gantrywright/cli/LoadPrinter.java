@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** What {@code load} prints, as text or as one document. */
@@ -123,7 +124,12 @@ final class LoadPrinter {
    * A board that shows itself as a drive: there is nothing to read back, its going away is the
    * sign.
    */
-  Integer uf2(LoadJob job, LoadJob.Request request, Uf2Drive drive, Path to)
+  Integer uf2(
+      LoadJob job,
+      LoadJob.Request request,
+      Uf2Drive drive,
+      Path to,
+      BiConsumer<LoadJob.Request, String> taken)
       throws LoadProblem, LoadJob.Refused, IOException {
     Optional<String> refusal = request.verdict().flatMap(v -> v.refusal(request.reason()));
     if (refusal.isPresent()) {
@@ -136,6 +142,9 @@ final class LoadPrinter {
         new Uf2Copy(request.card(), () -> Files.isDirectory(to), BOARD_RESTARTS_WITHIN)
             .copy(request.image(), request.name());
     job.remember(request, "", "drive of " + drive.model(), Optional.empty());
+    if (outcome.state() == LoadOutcome.State.LOADED) {
+      taken.accept(request, "drive of " + drive.model());
+    }
     outcome(outcome);
     return outcome.state() == LoadOutcome.State.LOADED ? ExitStatus.FINE : ExitStatus.FINDINGS;
   }

@@ -13,6 +13,7 @@ import dev.gantrywright.load.LoadOutcome;
 import dev.gantrywright.load.LoadProblem;
 import dev.gantrywright.load.Uf2Drive;
 import dev.gantrywright.machine.BoardSheet;
+import dev.gantrywright.machine.ProfileStore;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,6 +51,7 @@ final class LoadVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private ImageOptions options;
   @Mixin private TextOrJson format;
+  @Mixin private HistoryOption history;
 
   @Parameters(index = "0", arity = "0..1", paramLabel = "FILE", description = "The image.")
   private Path file;
@@ -79,6 +81,12 @@ final class LoadVerb implements Callable<Integer> {
 
   @Option(names = "--by", description = "Load by a command of your own.")
   private boolean by;
+
+  @Option(
+      names = "--for",
+      paramLabel = "PROFILE",
+      description = "The printer that it is loaded for: it goes into that printer's history.")
+  private Path profile;
 
   @Option(
       names = "--because",
@@ -125,7 +133,7 @@ final class LoadVerb implements Callable<Integer> {
       Optional<Verdict> verdict = options.judge(image, around);
       if (by) {
         return new CommandLoad(spec, format.json())
-            .run(job, request(job, null, verdict), command, confirm, sheet);
+            .run(job, request(job, null, verdict), command, confirm, sheet, this::kept);
       }
       return copy(job, printer, verdict);
     } catch (IOException e) {
@@ -139,10 +147,12 @@ final class LoadVerb implements Callable<Integer> {
     LoadJob.Request request = request(job, card, verdict);
     try {
       if (Uf2Drive.on(card).isPresent()) {
-        return printer.uf2(job, request, Uf2Drive.on(card).get(), to);
+        return printer.uf2(job, request, Uf2Drive.on(card).get(), to, this::taken);
       }
       printer.cautions();
       LoadJob.Done done = job.run(request);
+      history.keep(
+          spec, profile, past -> past.loaded(ProfileStore.read(profile), request, done));
       printer.done(request, done);
       return ExitStatus.FINE;
     } catch (LoadJob.Refused e) {
@@ -153,6 +163,22 @@ final class LoadVerb implements Callable<Integer> {
           ? new UsageProblem(e.getMessage(), e)
           : new DeviceProblem(e.getMessage(), e);
     }
+  }
+
+  private void kept(LoadJob.Request request, String sha256, String command) {
+    history.keep(
+        spec,
+        profile,
+        past -> past.loadedBy(ProfileStore.read(profile), request, sha256, command));
+  }
+
+  private void taken(LoadJob.Request request, String drive) {
+    history.keep(
+        spec,
+        profile,
+        past ->
+            past.taken(
+                ProfileStore.read(profile), request, ImageFile.read(file).sha256(), drive));
   }
 
   private LoadJob.Request request(LoadJob job, Card card, Optional<Verdict> verdict)

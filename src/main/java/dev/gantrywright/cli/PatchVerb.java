@@ -1,5 +1,6 @@
 package dev.gantrywright.cli;
 
+import dev.gantrywright.app.Opening;
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileProblem;
@@ -45,6 +46,7 @@ import picocli.CommandLine.Spec;
 final class PatchVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private TextOrJson format;
+  @Mixin private HistoryOption history;
 
   @Parameters(index = "0", paramLabel = "DIR", description = "The firmware folder.")
   private Path folder;
@@ -147,7 +149,12 @@ final class PatchVerb implements Callable<Integer> {
 
   private Manifest export(PatchPlan plan) {
     try {
-      return Export.write(plan, out, replace, ExportProgress.none(), () -> false);
+      Manifest manifest = Export.write(plan, out, replace, ExportProgress.none(), () -> false);
+      history.keep(
+          spec,
+          profile,
+          past -> past.exported(new Opening().open(profile), plan, manifest, out));
+      return manifest;
     } catch (ExportException failed) {
       if (failed.kind() == ExportException.Kind.REFUSED) {
         throw new UsageProblem(failed.getMessage(), failed);

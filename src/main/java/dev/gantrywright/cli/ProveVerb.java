@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -33,6 +34,7 @@ final class ProveVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private LineOptions line;
   @Mixin private TextOrJson format;
+  @Mixin private HistoryOption history;
 
   @Option(
       names = "--expect",
@@ -74,8 +76,11 @@ final class ProveVerb implements Callable<Integer> {
       if (!format.json()) {
         print(report);
       }
-      TouchReport touched =
-          touch ? TouchTerminal.run(machine, format.json() ? null : Printed.out(spec)) : null;
+      history.keep(
+          spec,
+          line.profile,
+          past -> past.proved(machine.profile(), report, Set.copyOf(line.touched)));
+      TouchReport touched = touch ? touched(machine, report.port()) : null;
       if (format.json()) {
         Map<String, Object> document = ProofJson.of(report);
         if (touched != null) {
@@ -91,6 +96,18 @@ final class ProveVerb implements Callable<Integer> {
       Thread.currentThread().interrupt();
       throw new DeviceProblem("interrupted", e);
     }
+  }
+
+  private TouchReport touched(MachineLine machine, String port) throws InterruptedException {
+    TouchTerminal.Tested tested =
+        TouchTerminal.run(machine, format.json() ? null : Printed.out(spec));
+    history.keep(
+        spec,
+        line.profile,
+        past ->
+            past.touchTested(
+                machine.profile(), port, tested.report(), Optional.of(tested.trace())));
+    return tested.report();
   }
 
   private Map<String, String> firmware() {

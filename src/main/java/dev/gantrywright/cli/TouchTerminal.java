@@ -3,6 +3,7 @@ package dev.gantrywright.cli;
 import dev.gantrywright.prove.TouchReport;
 import dev.gantrywright.prove.TouchResult;
 import dev.gantrywright.prove.TouchTest;
+import dev.gantrywright.prove.Trace;
 import dev.gantrywright.prove.Watch;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -21,12 +22,15 @@ final class TouchTerminal {
 
   private TouchTerminal() {}
 
+  /** What was found, and the states meanwhile. */
+  record Tested(TouchReport report, Trace trace) {}
+
   /**
    * Runs it to the end.
    *
    * @param out null to say nothing
    */
-  static TouchReport run(MachineLine machine, PrintWriter out) throws InterruptedException {
+  static Tested run(MachineLine machine, PrintWriter out) throws InterruptedException {
     List<String> ends = new ArrayList<>();
     Map<String, Boolean> inverted = new HashMap<>();
     machine
@@ -40,20 +44,24 @@ final class TouchTerminal {
               }
             });
     TouchTest test = new TouchTest(ends, inverted, TouchTest.Patience.standard());
+    Trace trace = new Trace();
     say(out, CAUTION);
     try (Watch watch =
         Watch.start(
             machine.session(),
             machine.profile().endstops().keySet(),
             HERTZ,
-            test::add,
+            sample -> {
+              trace.add(sample);
+              test.add(sample);
+            },
             System::nanoTime,
             Thread::new)) {
       follow(machine, test, out, watch);
     }
     TouchReport report = test.report();
     report.results().forEach(r -> say(out, line(r)));
-    return report;
+    return new Tested(report, trace);
   }
 
   private static void follow(MachineLine machine, TouchTest test, PrintWriter out, Watch watch)

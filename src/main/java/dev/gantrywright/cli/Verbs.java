@@ -19,6 +19,7 @@ final class Verbs {
         new PortsVerb(),
         new WatchVerb(),
         new ProveVerb(),
-        new PracticeVerb());
+        new PracticeVerb(),
+        new HistoryVerb());
   }
 }
