@@ -117,8 +117,7 @@ final class BuildVerb implements Callable<Integer> {
             printer.folder());
     try {
       Files.createDirectories(folder.toAbsolutePath().getParent());
-      Manifest manifest =
-          Export.write(plan, folder, true, ExportProgress.none(), () -> false);
+      Manifest manifest = Export.write(plan, folder, true, ExportProgress.none(), () -> false);
       history.keep(spec, profile, past -> past.exported(printer, plan, manifest, folder));
     } catch (ExportException | IOException e) {
       throw new DeviceProblem(e.getMessage(), e);
@@ -145,8 +144,7 @@ final class BuildVerb implements Callable<Integer> {
     if (done.build().outcome() == BuildResult.Outcome.NOT_STARTED) {
       throw new DeviceProblem(done.build().problem().orElse("the build did not start"));
     }
-    history.keep(
-        spec, profile, past -> past.built(printer.profile(), done, job.command().shown()));
+    history.keep(spec, profile, past -> past.built(printer.profile(), done, job.command().shown()));
     out.done(job, folder, done);
     return done.good() ? ExitStatus.FINE : ExitStatus.FINDINGS;
   }

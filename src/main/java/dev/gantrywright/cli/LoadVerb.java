@@ -151,8 +151,7 @@ final class LoadVerb implements Callable<Integer> {
       }
       printer.cautions();
       LoadJob.Done done = job.run(request);
-      history.keep(
-          spec, profile, past -> past.loaded(ProfileStore.read(profile), request, done));
+      history.keep(spec, profile, past -> past.loaded(ProfileStore.read(profile), request, done));
       printer.done(request, done);
       return ExitStatus.FINE;
     } catch (LoadJob.Refused e) {
@@ -167,9 +166,7 @@ final class LoadVerb implements Callable<Integer> {
 
   private void kept(LoadJob.Request request, String sha256, String command) {
     history.keep(
-        spec,
-        profile,
-        past -> past.loadedBy(ProfileStore.read(profile), request, sha256, command));
+        spec, profile, past -> past.loadedBy(ProfileStore.read(profile), request, sha256, command));
   }
 
   private void taken(LoadJob.Request request, String drive) {
@@ -177,8 +174,7 @@ final class LoadVerb implements Callable<Integer> {
         spec,
         profile,
         past ->
-            past.taken(
-                ProfileStore.read(profile), request, ImageFile.read(file).sha256(), drive));
+            past.taken(ProfileStore.read(profile), request, ImageFile.read(file).sha256(), drive));
   }
 
   private LoadJob.Request request(LoadJob job, Card card, Optional<Verdict> verdict)

@@ -151,9 +151,7 @@ final class PatchVerb implements Callable<Integer> {
     try {
       Manifest manifest = Export.write(plan, out, replace, ExportProgress.none(), () -> false);
       history.keep(
-          spec,
-          profile,
-          past -> past.exported(new Opening().open(profile), plan, manifest, out));
+          spec, profile, past -> past.exported(new Opening().open(profile), plan, manifest, out));
       return manifest;
     } catch (ExportException failed) {
       if (failed.kind() == ExportException.Kind.REFUSED) {

@@ -35,9 +35,7 @@ final class TimelinePrinter {
     if (timeline.setAside() > 0) {
       Printed.err(spec)
           .println(
-              file.torn()
-                  + ": lines that a crash cut off, set aside here: "
-                  + timeline.setAside());
+              file.torn() + ": lines that a crash cut off, set aside here: " + timeline.setAside());
     }
     PrintWriter out = Printed.out(spec);
     if (timeline.events().isEmpty()) {
@@ -73,5 +71,4 @@ final class TimelinePrinter {
     row.put("facts", event.facts());
     return row;
   }
-
 }

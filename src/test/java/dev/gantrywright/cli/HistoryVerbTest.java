@@ -125,7 +125,8 @@ class HistoryVerbTest {
     assertThat(torn.out().lines()).hasSize(1);
 
     CommandRun next = run("history", heron, "--note", "two");
-    assertThat(next.err()).contains("heron.history.torn: lines that a crash cut off, set aside here: 1");
+    assertThat(next.err())
+        .contains("heron.history.torn: lines that a crash cut off, set aside here: 1");
     assertThat(next.out().lines()).hasSize(2);
   }
 

@@ -105,7 +105,9 @@ public final class EventWords {
   }
 
   private static String brief(String sha256) {
-    return sha256.isEmpty() ? "of unknown hash" : sha256.substring(0, Math.min(12, sha256.length()));
+    return sha256.isEmpty()
+        ? "of unknown hash"
+        : sha256.substring(0, Math.min(12, sha256.length()));
   }
 
   private static String count(int count, String word) {

@@ -9,8 +9,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 
 /**
- * The states of one printer by the words that a user types: {@code now} is the profile as it stands,
- * anything else an event of its history.
+ * The states of one printer by the words that a user types: {@code now} is the profile as it
+ * stands, anything else an event of its history.
  *
  * @param file the profile
  */
