@@ -103,6 +103,12 @@ final class Entries {
     return spelled(entry, path, match, why);
   }
 
+  /** The user's choice with the meaning and the spelling that its place has for the field. */
+  NameEntry chosen(NameEntry choice, FieldRow row, Candidate candidate) {
+    Match match = new Match(row, candidate, 0, 1, 0, List.of());
+    return spelled(choice, row.path(), match, choice.evidence());
+  }
+
   private static List<OtherName> others(Match match) {
     List<OtherName> others = new ArrayList<>();
     for (Rival rival : match.others()) {

@@ -27,18 +27,26 @@ final class Matching {
   private final List<FieldRow> rows;
   private final Scorer scorer;
   private final Map<String, Double> extra;
+  private final Map<Candidate, LearnableField> chosen;
 
   /**
    * Prepares a matching.
    *
-   * @param extra what else speaks for a pair, keyed by field path, a blank and the candidate's name
+   * @param extra what else speaks for a pair, keyed by the field's path (with its star), a blank
+   *     and the candidate's name
+   * @param chosen places that the user gave to a field: no other field takes them
    */
   Matching(
-      List<Candidate> candidates, List<FieldRow> rows, Scorer scorer, Map<String, Double> extra) {
+      List<Candidate> candidates,
+      List<FieldRow> rows,
+      Scorer scorer,
+      Map<String, Double> extra,
+      Map<Candidate, LearnableField> chosen) {
     this.candidates = candidates;
     this.rows = rows;
     this.scorer = scorer;
     this.extra = extra;
+    this.chosen = chosen;
   }
 
   List<Match> best() {
@@ -75,7 +83,7 @@ final class Matching {
   }
 
   private double extraOf(FieldRow row, Candidate candidate) {
-    return extra.getOrDefault(row.path() + " " + candidate.macro(), 0.0);
+    return extra.getOrDefault(row.field().path() + " " + candidate.macro(), 0.0);
   }
 
   /** Index and score (without place) of the candidates that a field might take. */
@@ -84,6 +92,9 @@ final class Matching {
     double least = -most * 0.35;
     for (int i = 0; i < candidates.size(); i++) {
       Candidate candidate = candidates.get(i);
+      if (chosen.getOrDefault(candidate, field) != field) {
+        continue;
+      }
       double words = scorer.words(candidate, field);
       boolean helped = extra.containsKey(field.path() + " " + candidate.macro());
       if (words < least && !helped) {

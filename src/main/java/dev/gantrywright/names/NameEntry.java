@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonAnySetter;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -27,7 +28,9 @@ import tools.jackson.databind.JsonNode;
  *     others being switched off; empty where one macro carries the value
  * @param unit the unit that the folder uses where it is not the field's own
  * @param section the section of a build-settings key
- * @param by {@code user} where the user chose it; such an entry outlives learning
+ * @param by {@code user} where the user set it; such an entry outlives learning
+ * @param confirmed whether the user accepted a proposal as it was; its confidence is then still the
+ *     one with which it was proposed
  */
 public record NameEntry(
     String macro,
@@ -44,8 +47,9 @@ public record NameEntry(
     @JsonInclude(JsonInclude.Include.NON_NULL) String unit,
     @JsonInclude(JsonInclude.Include.NON_NULL) String section,
     @JsonInclude(JsonInclude.Include.NON_NULL) String by,
+    @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean confirmed,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
-  /** The {@code by} of an entry that the user chose. */
+  /** The {@code by} of an entry that the user set. */
   public static final String USER = "user";
 
   public NameEntry {
@@ -54,6 +58,68 @@ public record NameEntry(
     values = Ordered.map(values);
     switches = Ordered.map(switches);
     more = Ordered.map(more);
+  }
+
+  /** An entry in the making: the parts of another, some of them replaced. */
+  private static final class Draft {
+    private String macro;
+    private Integer element;
+    private String file;
+    private Integer line;
+    private double confidence;
+    private boolean sure;
+    private String meaning;
+    private List<String> evidence;
+    private List<OtherName> others;
+    private Map<String, String> values;
+    private Map<String, String> switches;
+    private String unit;
+    private String section;
+    private String by;
+    private boolean confirmed;
+    private Map<String, JsonNode> more;
+
+    private NameEntry entry() {
+      return new NameEntry(
+          macro,
+          element,
+          file,
+          line,
+          confidence,
+          sure,
+          meaning,
+          evidence,
+          others,
+          values,
+          switches,
+          unit,
+          section,
+          by,
+          confirmed,
+          more);
+    }
+  }
+
+  private NameEntry with(Consumer<Draft> change) {
+    Draft draft = new Draft();
+    draft.macro = macro;
+    draft.element = element;
+    draft.file = file;
+    draft.line = line;
+    draft.confidence = confidence;
+    draft.sure = sure;
+    draft.meaning = meaning;
+    draft.evidence = evidence;
+    draft.others = others;
+    draft.values = values;
+    draft.switches = switches;
+    draft.unit = unit;
+    draft.section = section;
+    draft.by = by;
+    draft.confirmed = confirmed;
+    draft.more = more;
+    change.accept(draft);
+    return draft.entry();
   }
 
   /** The user's choice of a macro (or of one element of it) for a field. */
@@ -75,199 +141,88 @@ public record NameEntry(
       double confidence,
       boolean sure,
       List<String> evidence) {
-    return new NameEntry(
-        macro,
-        element,
-        file,
-        line,
-        confidence,
-        sure,
-        null,
-        evidence,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null);
+    Draft draft = new Draft();
+    draft.macro = macro;
+    draft.element = element;
+    draft.file = file;
+    draft.line = line;
+    draft.confidence = confidence;
+    draft.sure = sure;
+    draft.evidence = evidence;
+    return draft.entry();
   }
 
-  /** Whether the user set this entry. */
+  /** Whether the user set this entry: chose it, accepted it, or said that there is none. */
   public boolean byUser() {
     return USER.equals(by);
   }
 
-  NameEntry by(String whose) {
-    return new NameEntry(
-        macro,
-        element,
-        file,
-        line,
-        confidence,
-        sure,
-        meaning,
-        evidence,
-        others,
-        values,
-        switches,
-        unit,
-        section,
-        whose,
-        more);
+  /** The proposal as it is, accepted by the user: sure from now on, and kept through learning. */
+  public NameEntry accepted() {
+    return with(
+        draft -> {
+          draft.sure = true;
+          draft.by = USER;
+          draft.confirmed = true;
+        });
   }
 
   /** The same place with another meaning and the spellings that go with it. */
   public NameEntry meaning(String newMeaning, Map<String, String> newValues) {
-    return new NameEntry(
-        macro,
-        element,
-        file,
-        line,
-        confidence,
-        sure,
-        newMeaning,
-        evidence,
-        others,
-        newValues,
-        switches,
-        unit,
-        section,
-        by,
-        more);
+    return with(
+        draft -> {
+          draft.meaning = newMeaning;
+          draft.values = newValues;
+        });
   }
 
-  NameEntry unit(String newUnit) {
-    return new NameEntry(
-        macro,
-        element,
-        file,
-        line,
-        confidence,
-        sure,
-        meaning,
-        evidence,
-        others,
-        values,
-        switches,
-        newUnit,
-        section,
-        by,
-        more);
+  /** The same choice at another place; how values are spelled stays as it was. */
+  public NameEntry moved(String newMacro, Integer newElement, String newFile, Integer newLine) {
+    return with(
+        draft -> {
+          draft.macro = newMacro;
+          draft.element = newElement;
+          draft.file = newFile;
+          draft.line = newLine;
+        });
+  }
+
+  /** The same place with values in another unit; null for the field's own. */
+  public NameEntry unit(String newUnit) {
+    return with(draft -> draft.unit = newUnit);
+  }
+
+  NameEntry by(String whose) {
+    return with(draft -> draft.by = whose);
   }
 
   NameEntry switches(Map<String, String> newSwitches) {
-    return new NameEntry(
-        macro,
-        element,
-        file,
-        line,
-        confidence,
-        sure,
-        meaning,
-        evidence,
-        others,
-        values,
-        newSwitches,
-        unit,
-        section,
-        by,
-        more);
+    return with(draft -> draft.switches = newSwitches);
   }
 
   NameEntry section(String newSection) {
-    return new NameEntry(
-        macro,
-        element,
-        file,
-        line,
-        confidence,
-        sure,
-        meaning,
-        evidence,
-        others,
-        values,
-        switches,
-        unit,
-        newSection,
-        by,
-        more);
+    return with(draft -> draft.section = newSection);
   }
 
   NameEntry others(List<OtherName> newOthers) {
-    return new NameEntry(
-        macro,
-        element,
-        file,
-        line,
-        confidence,
-        sure,
-        meaning,
-        evidence,
-        newOthers,
-        values,
-        switches,
-        unit,
-        section,
-        by,
-        more);
+    return with(draft -> draft.others = newOthers);
   }
 
   NameEntry judged(double newConfidence, boolean newSure) {
-    return new NameEntry(
-        macro,
-        element,
-        file,
-        line,
-        newConfidence,
-        newSure,
-        meaning,
-        evidence,
-        others,
-        values,
-        switches,
-        unit,
-        section,
-        by,
-        more);
+    return with(
+        draft -> {
+          draft.confidence = newConfidence;
+          draft.sure = newSure;
+          draft.confirmed = confirmed && newSure;
+        });
   }
 
   NameEntry evidence(List<String> newEvidence) {
-    return new NameEntry(
-        macro,
-        element,
-        file,
-        line,
-        confidence,
-        sure,
-        meaning,
-        newEvidence,
-        others,
-        values,
-        switches,
-        unit,
-        section,
-        by,
-        more);
+    return with(draft -> draft.evidence = newEvidence);
   }
 
   /** The same choice at another place, as after a rename. */
   NameEntry at(String newMacro, String newFile, Integer newLine) {
-    return new NameEntry(
-        newMacro,
-        element,
-        newFile,
-        newLine,
-        confidence,
-        sure,
-        meaning,
-        evidence,
-        others,
-        values,
-        switches,
-        unit,
-        section,
-        by,
-        more);
+    return moved(newMacro, element, newFile, newLine);
   }
 }

@@ -91,22 +91,7 @@ public final class Remedies {
     if (before == null) {
       return NameEntry.chosen(set.macro(), set.element(), set.file(), set.line());
     }
-    return new NameEntry(
-        set.macro(),
-        set.element(),
-        set.file(),
-        set.line(),
-        before.confidence(),
-        before.sure(),
-        before.meaning(),
-        before.evidence(),
-        before.others(),
-        before.values(),
-        before.switches(),
-        before.unit(),
-        before.section(),
-        before.by(),
-        before.more());
+    return before.moved(set.macro(), set.element(), set.file(), set.line());
   }
 
   private static Optional<Remedy> first(Finding finding, Safety least) {

@@ -1,11 +1,11 @@
 package dev.gantrywright.names;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.gantrywright.header.FirmwareFolder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import net.jqwik.api.ForAll;
@@ -100,15 +100,76 @@ class LearnerTest {
 
   @Test
   void searchFindsByNameAndComment() {
-    SettingSearch search =
-        new SettingSearch(
-            folder("#define WING_SPAN 3 // how wide\n#define TAIL 4 // wing of the tail\n", ""));
-    assertThat(search.find("wing", 5))
-        .extracting(found -> found.setting().name())
-        .isEqualTo(List.of("WING_SPAN", "TAIL"));
-    assertThat(search.find("wide span", 5)).hasSize(1);
-    assertThat(search.find("beak", 5)).isEmpty();
-    assertThat(search.find("", 1)).hasSize(1);
+    FolderStudy study =
+        study("#define WING_SPAN 3 // how wide\n#define TAIL { 4, 5 } // wing of the tail\n");
+    assertThat(study.find("wing", 5))
+        .extracting(FoundPlace::shown)
+        .containsExactly("WING_SPAN", "TAIL[0]", "TAIL[1]");
+    assertThat(study.find("wide span", 5)).hasSize(1);
+    assertThat(study.find("beak", 5)).isEmpty();
+    assertThat(study.find("", 1)).hasSize(1);
+  }
+
+  @Test
+  void aPickedPlaceComesWithItsMeaning() {
+    FolderStudy study = study("#define QUILL_A 1 // 1 = active low\n#define QUILL_B 900 // mA\n");
+    NameEntry stop = study.choice("endstops.xMin.inverted", study.find("quill_a", 1).get(0));
+    assertThat(stop.byUser()).isTrue();
+    assertThat(stop.meaning()).isEqualTo("active-low");
+    NameEntry current = study.choice("axes.x.driver.current", study.find("quill_b", 1).get(0));
+    assertThat(current.unit()).isEqualTo("mA");
+    assertThat(study.place(current)).isPresent();
+  }
+
+  @Test
+  void aChoiceForOneAxisSpeaksForTheOthersAndIsNotTakenByAnotherField() {
+    String header =
+        "#define MAX_SPEED_X 200\n#define MAX_SPEED_Y 200\n#define MAX_SPEED_Z 8\n"
+            + "#define QUILL_X 210\n#define QUILL_Y 190\n#define QUILL_Z 8\n";
+    FolderStudy study = study(header);
+    NameMap first = study.map(NameMap.EMPTY);
+    assertThat(first.entry("axes.y.maxSpeed").orElseThrow().macro()).isEqualTo("MAX_SPEED_Y");
+    NameMap mine =
+        first.with(
+            "axes.x.maxSpeed", study.choice("axes.x.maxSpeed", study.find("quill_x", 1).get(0)));
+    NameMap again = study.map(mine);
+    assertThat(again.entry("axes.x.maxSpeed").orElseThrow().macro()).isEqualTo("QUILL_X");
+    assertThat(again.entry("axes.y.maxSpeed").orElseThrow().macro()).isEqualTo("QUILL_Y");
+    assertThat(again.fields().values()).filteredOn(e -> "QUILL_X".equals(e.macro())).hasSize(1);
+  }
+
+  @Test
+  void anAcceptedProposalKeepsItsConfidenceAndStaysThroughLearning() throws Exception {
+    FolderStudy study = study("#define BAUD 115200\n");
+    NameEntry proposed = study.map(NameMap.EMPTY).entry("serial.baud").orElseThrow();
+    NameMap mine = NameMap.EMPTY.with("serial.baud", proposed.accepted());
+    NameMap read = NameMapJson.parse(NameMapJson.text(mine), "x");
+    NameEntry kept = study.map(read).entry("serial.baud").orElseThrow();
+    assertThat(kept.confirmed()).isTrue();
+    assertThat(kept.sure()).isTrue();
+    assertThat(kept.confidence()).isEqualTo(proposed.confidence());
+    assertThat(kept.evidence()).isEqualTo(proposed.evidence());
+  }
+
+  @Test
+  void aRunCanBeStopped() {
+    LearningWatch stop =
+        new LearningWatch() {
+          @Override
+          public void reached(double share) {}
+
+          @Override
+          public boolean stopped() {
+            return true;
+          }
+        };
+    assertThatThrownBy(
+            () -> new Learner(McuNames.byShape()).study(folder("#define A 1\n", ""), stop))
+        .isInstanceOf(LearningWatch.LearningStopped.class);
+  }
+
+  private static FolderStudy study(String header) {
+    return new Learner(McuNames.byShape()).study(folder(header, ""), LearningWatch.NONE);
   }
 
   @Property(tries = 60)
