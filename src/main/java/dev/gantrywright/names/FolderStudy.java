@@ -84,8 +84,7 @@ public final class FolderStudy {
     List<BoardConstant> boards = new BoardLister(texts, mcus).list(board);
     NameMap kept = keepUserChoices(learned, earlier);
     NameMap map =
-        BoardFits.of(
-            new NameMap(kept.fields(), boards, targets, earlier.more()), boards, targets);
+        BoardFits.of(new NameMap(kept.fields(), boards, targets, earlier.more()), boards, targets);
     watch.step(1);
     return map;
   }
@@ -105,7 +104,9 @@ public final class FolderStudy {
     return entry.macro() == null ? Optional.empty() : candidate(entry).map(PlaceSearch::found);
   }
 
-  /** The user's choice of a place for a field, with what its value means there as far as it says. */
+  /**
+   * The user's choice of a place for a field, with what its value means there as far as it says.
+   */
   public NameEntry choice(String path, FoundPlace place) {
     NameEntry chosen =
         NameEntry.chosen(place.macro(), place.element(), place.file(), place.line())

@@ -167,6 +167,16 @@ public record NameEntry(
         });
   }
 
+  /** The entry as the user changed it: sure from now on, and kept through learning. */
+  public NameEntry settled() {
+    return with(
+        draft -> {
+          draft.sure = true;
+          draft.by = USER;
+          draft.confirmed = false;
+        });
+  }
+
   /** The same place with another meaning and the spellings that go with it. */
   public NameEntry meaning(String newMeaning, Map<String, String> newValues) {
     return with(

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui;
 
+import dev.gantrywright.app.History;
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.ui.build.BuildView;
 import dev.gantrywright.ui.check.CheckView;
@@ -8,6 +9,9 @@ import dev.gantrywright.ui.describe.DescribeView;
 import dev.gantrywright.ui.describe.PlanColumn;
 import dev.gantrywright.ui.draw.PlanContent;
 import dev.gantrywright.ui.load.LoadView;
+import dev.gantrywright.ui.names.DescribeStage;
+import dev.gantrywright.ui.names.NamesDesk;
+import dev.gantrywright.ui.names.NamesView;
 import dev.gantrywright.ui.prove.ProveView;
 import dev.gantrywright.ui.shell.Bench;
 import dev.gantrywright.ui.shell.HeaderBar;
@@ -53,6 +57,7 @@ final class DeskView implements Subscription {
   private final PlanColumn plan;
   private final LinePanel line;
   private final Bench bench;
+  private final NamesDesk names;
   private final Subscriptions subscriptions = new Subscriptions();
 
   /**
@@ -73,10 +78,17 @@ final class DeskView implements Subscription {
     plan = new PlanColumn(desk, this::planContent);
     line = new LinePanel(desk.link(), around.clock());
     ExportDesk export = new ExportDesk(around.background(), around.view());
+    names =
+        new NamesDesk(
+            desk, around.learner()::study, around.clock(), around.background(), around.view());
     Map<Stage, Supplier<? extends Node>> stages = new EnumMap<>(Stage.class);
     stages.put(
         Stage.DESCRIBE,
-        () -> new DescribeView(desk, new CatalogPickers(around.catalog(), desk::sheet)));
+        () ->
+            new DescribeStage(
+                desk,
+                new DescribeView(desk, new CatalogPickers(around.catalog(), desk::sheet)),
+                () -> new NamesView(desk, names)));
     stages.put(Stage.CHECK, () -> new CheckView(desk, this::waive));
     stages.put(Stage.WRITE, () -> new WriteView(desk, export, show));
     BuildDesk build =
@@ -141,11 +153,13 @@ final class DeskView implements Subscription {
             .history()
             .observe(
                 history -> {
-                  header.undo(history.undoLabel());
-                  header.redo(history.redoLabel());
+                  undoLabels();
                   title();
                   stations();
                 }));
+    subscriptions.add(names.history().listen(history -> undoLabels()));
+    subscriptions.add(desk.part().listen(part -> undoLabels()));
+    subscriptions.add(desk.stage().listen(stage -> undoLabels()));
     subscriptions.add(desk.judged().listen(judged -> stations()));
     subscriptions.add(desk.planned().listen(planned -> stations()));
     subscriptions.add(desk.opened().listen(opened -> title()));
@@ -160,6 +174,33 @@ final class DeskView implements Subscription {
     subscriptions.add(desk.link().live().listen(live -> live()));
     subscriptions.add(desk.link().touched().listen(touched -> live()));
     subscriptions.add(keeper.said().listen(header::say));
+  }
+
+  /** While the names are in hand, undo and redo are theirs. */
+  private boolean namesInHand() {
+    return desk.stage().get() == Stage.DESCRIBE && desk.part().get().equals(PrinterDesk.NAMES);
+  }
+
+  private void undoLabels() {
+    History<?> history = namesInHand() ? names.history().get() : desk.values().history().get();
+    header.undo(history.undoLabel());
+    header.redo(history.redoLabel());
+  }
+
+  void undo() {
+    if (namesInHand()) {
+      names.undo();
+    } else {
+      desk.values().undo();
+    }
+  }
+
+  void redo() {
+    if (namesInHand()) {
+      names.redo();
+    } else {
+      desk.values().redo();
+    }
   }
 
   private void title() {
@@ -253,6 +294,7 @@ final class DeskView implements Subscription {
   @Override
   public void close() {
     keeper.close();
+    names.close();
     subscriptions.close();
     plan.close();
     line.close();

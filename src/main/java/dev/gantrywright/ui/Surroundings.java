@@ -2,6 +2,9 @@ package dev.gantrywright.ui;
 
 import dev.gantrywright.app.Places;
 import dev.gantrywright.catalog.Catalog;
+import dev.gantrywright.catalog.Mcu;
+import dev.gantrywright.names.Learner;
+import dev.gantrywright.names.McuNames;
 import dev.gantrywright.rules.book.StandardBook;
 import dev.gantrywright.ui.state.HabitStore;
 import dev.gantrywright.ui.state.RecoveryStore;
@@ -31,6 +34,11 @@ public record Surroundings(
     RecoveryStore recovery,
     Path workshop,
     Path records) {
+  /** Learns names, and knows the catalogue's microcontrollers. */
+  Learner learner() {
+    return new Learner(new McuNames(catalog.mcus().stream().map(Mcu::part).toList()));
+  }
+
   /** Those of the user who runs the program. */
   public static Surroundings ofThisUser() {
     Places places = Places.ofThisUser();

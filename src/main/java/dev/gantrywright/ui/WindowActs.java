@@ -139,12 +139,12 @@ final class WindowActs implements HeaderBar.Acts {
 
   @Override
   public void undo() {
-    with(desk -> desk.values().undo());
+    window.desk().ifPresent(DeskView::undo);
   }
 
   @Override
   public void redo() {
-    with(desk -> desk.values().redo());
+    window.desk().ifPresent(DeskView::redo);
   }
 
   @Override
@@ -176,6 +176,14 @@ final class WindowActs implements HeaderBar.Acts {
           all.add(
               new Command(
                   Texts.of("act.prove"), "Ctrl+Enter", () -> desk.link().prove(desk.profile())));
+          all.add(
+              new Command(
+                  Texts.of("names.title"),
+                  Texts.of("part.names"),
+                  () -> {
+                    desk.part().set(PrinterDesk.NAMES);
+                    desk.stage().set(Stage.DESCRIBE);
+                  }));
           all.add(new Command(Texts.of("act.copy"), "", () -> CopiedText.profile(desk)));
           desk.parts()
               .forEach(

@@ -1,11 +1,8 @@
 package dev.gantrywright.ui;
 
 import dev.gantrywright.app.OpenPrinter;
-import dev.gantrywright.catalog.Mcu;
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.link.PortAddress;
-import dev.gantrywright.names.Learner;
-import dev.gantrywright.names.McuNames;
 import dev.gantrywright.names.NameMap;
 import dev.gantrywright.ui.shell.KeyMap;
 import dev.gantrywright.ui.shell.Palette;
@@ -77,8 +74,7 @@ public final class WorkbenchWindow {
   }
 
   private NameMap learn(FirmwareFolder folder) {
-    McuNames parts = new McuNames(around.catalog().mcus().stream().map(Mcu::part).toList());
-    return new Learner(parts).learn(folder);
+    return around.learner().learn(folder);
   }
 
   public void show() {

@@ -93,6 +93,7 @@ public final class Pictures {
       step(() -> true, () -> part(part));
       shot("describe-" + part.replace('.', '-') + tail);
     }
+    names(tail);
     for (dev.gantrywright.ui.state.Stage each : dev.gantrywright.ui.state.Stage.values()) {
       if (each != dev.gantrywright.ui.state.Stage.DESCRIBE) {
         step(() -> true, () -> window.printer().orElseThrow().stage().set(each));
@@ -137,6 +138,31 @@ public final class Pictures {
         });
     shot("zoom" + tail);
     step(() -> true, () -> window.rezoom(1));
+  }
+
+  /** The names of the folder, one that asks, the boards, and all at twice the size. */
+  private void names(String tail) {
+    step(() -> true, () -> part("names"));
+    step(() -> window.scene().lookup("#names-learn") != null, () -> {});
+    pause(400);
+    step(() -> !window.scene().lookup("#names-learn").isDisabled(), () -> {});
+    shot("names" + tail);
+    step(
+        () -> true,
+        () ->
+            ((javafx.scene.control.TextField) window.scene().lookup("#names-pick"))
+                .setText("speed"));
+    shot("names-pick" + tail);
+    step(() -> true, () -> toggle("#names-show-boards"));
+    shot("names-boards" + tail);
+    step(() -> true, () -> toggle("#names-show-fields"));
+    step(() -> true, () -> window.rezoom(2));
+    shot("names-zoom" + tail);
+    step(() -> true, () -> window.rezoom(1));
+  }
+
+  private void toggle(String id) {
+    ((javafx.scene.control.ToggleButton) window.scene().lookup(id)).fire();
   }
 
   /** Mends Heron, writes its patched folder, builds it and copies the image onto a card. */

@@ -6,6 +6,7 @@ import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.patch.PatchPlan;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,9 @@ import java.util.concurrent.Executor;
 
 /** One open printer: its values, what was found, what is in hand, its line. */
 public final class PrinterDesk implements AutoCloseable {
+  /** Id of the part that holds the names of the firmware folder; it has no fields of its own. */
+  public static final String NAMES = "names";
+
   private final PartTable parts = PartTable.shipped();
   private final Cell<OpenPrinter> opened;
   private final ProfileDesk values;
@@ -173,8 +177,11 @@ public final class PrinterDesk implements AutoCloseable {
     return line;
   }
 
+  /** The parts of the machine in the order of the outline; the folder's names come last. */
   public List<Part> parts() {
-    return parts.parts(profile());
+    List<Part> all = new ArrayList<>(parts.parts(profile()));
+    all.add(new Part(NAMES, PlaceNames.part(NAMES), List.of()));
+    return all;
   }
 
   public Optional<Part> partInHand() {
