@@ -110,6 +110,11 @@ public final class History<T> {
     return new History<>(past, present, future, revision, present.document());
   }
 
+  /** A document of this history has reached the disk; the present one may be further on. */
+  public History<T> markSaved(T onDisk) {
+    return new History<>(past, present, future, revision, onDisk);
+  }
+
   /** Whether the present document is the one on the disk. */
   public boolean isSaved() {
     return present.document() == saved || Objects.equals(present.document(), saved);

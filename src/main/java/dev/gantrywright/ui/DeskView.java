@@ -2,6 +2,7 @@ package dev.gantrywright.ui;
 
 import dev.gantrywright.app.History;
 import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.build.BuildView;
 import dev.gantrywright.ui.check.CheckView;
 import dev.gantrywright.ui.describe.CatalogPickers;
@@ -42,6 +43,7 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -61,11 +63,13 @@ final class DeskView implements Subscription {
   private final Subscriptions subscriptions = new Subscriptions();
 
   /**
+   * @param kept edits of an earlier run that never reached the file
    * @param tones of the theme in use
    * @param show opens a folder in the system's own window
    */
   DeskView(
       PrinterDesk desk,
+      Optional<PrinterProfile> kept,
       Surroundings around,
       HeaderBar.Acts acts,
       Supplier<Tones> tones,
@@ -104,7 +108,7 @@ final class DeskView implements Subscription {
     stages.put(Stage.PROVE, () -> new ProveView(desk, tones));
     bench = new Bench(header, route, plan, stages, line);
     observe();
-    keeper.restore();
+    keeper.restore(kept);
   }
 
   /** What a build or a copy came to stands on its station until the profile changes. */
@@ -260,12 +264,7 @@ final class DeskView implements Subscription {
   }
 
   private void waive(Remark remark, String reason) {
-    String date = LocalDate.now(around.clock()).toString();
-    desk.values()
-        .change(
-            Texts.of("check.waived", remark.place()),
-            "",
-            now -> around.inspector().waived(desk.printer(), remark, reason, date));
+    desk.waive(remark, reason, LocalDate.now(around.clock()).toString());
   }
 
   /** Takes the tones of the theme again. */

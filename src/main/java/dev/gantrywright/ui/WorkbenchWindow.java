@@ -3,6 +3,7 @@ package dev.gantrywright.ui;
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
 import dev.gantrywright.ui.shell.KeyMap;
 import dev.gantrywright.ui.shell.Palette;
@@ -19,6 +20,7 @@ import dev.gantrywright.ui.theme.Tones;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.input.TransferMode;
@@ -93,12 +95,10 @@ public final class WorkbenchWindow {
     }
     file.ifPresent(
         path ->
-            workshop.open(
+            open(
                 path,
-                printer -> {
-                  opened(printer);
+                opened -> {
                   if (connect) {
-                    PrinterDesk opened = desk.orElseThrow().desk();
                     opened.link().connect(opened.profile(), new PortAddress.Practice(""), HERTZ);
                   }
                 }));
@@ -106,16 +106,35 @@ public final class WorkbenchWindow {
 
   /** Opens a profile's file. */
   public void open(Path file) {
-    workshop.open(file, this::opened);
+    open(file, opened -> {});
   }
 
-  private void opened(OpenPrinter printer) {
+  private void open(Path file, Consumer<PrinterDesk> then) {
+    workshop.open(
+        file,
+        printer ->
+            around
+                .background()
+                .execute(
+                    () -> {
+                      Optional<PrinterProfile> kept = around.recovery().find(printer.file());
+                      around
+                          .view()
+                          .execute(
+                              () -> {
+                                opened(printer, kept);
+                                then.accept(desk.orElseThrow().desk());
+                              });
+                    }));
+  }
+
+  private void opened(OpenPrinter printer, Optional<PrinterProfile> kept) {
     closeDesk();
     keep(habits.opened(printer.file().toString()));
     PrinterDesk next =
         new PrinterDesk(
             printer, around.inspector(), around.clock(), around.background(), around.view());
-    DeskView view = new DeskView(next, around, acts, this::tones, acts::showFolder);
+    DeskView view = new DeskView(next, kept, around, acts, this::tones, acts::showFolder);
     desk = Optional.of(view);
     content.getChildren().setAll(view.view());
     stage.setTitle(Texts.of("window.title", printer.title()));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.header.Setting;
+import dev.gantrywright.ui.state.FoundSetting;
 import dev.gantrywright.ui.state.PrinterDesk;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -110,6 +111,7 @@ class ExportUseTest {
 
   @SuppressWarnings("unchecked")
   private List<Setting> settings() {
-    return ((ListView<Setting>) open.window().scene().lookup("#settings")).getItems();
+    return ((ListView<FoundSetting>) open.window().scene().lookup("#settings"))
+        .getItems().stream().map(FoundSetting::setting).toList();
   }
 }

@@ -104,8 +104,12 @@ final class FieldRow extends HBox {
     if (!words.equals(beside.getText())) {
       beside.setText(words);
     }
-    beside.getStyleClass().removeAll("quiet", "error-text");
-    beside.getStyleClass().add(unread.isPresent() ? "error-text" : "quiet");
+    // Touched only where it changes: a style class set anew costs a style pass of the row.
+    String style = unread.isPresent() ? "error-text" : "quiet";
+    if (!beside.getStyleClass().contains(style)) {
+      beside.getStyleClass().removeAll("quiet", "error-text");
+      beside.getStyleClass().add(style);
+    }
   }
 
   /** The gravest finding on this field, or null. */

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.WeakHashMap;
 import java.util.function.Function;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -20,6 +21,13 @@ import javafx.scene.shape.Polyline;
 public final class MarginSheet extends Region {
   private static final double GAP = 8;
   private static final double RULE = 24;
+  private static final double TOP = 16;
+
+  /** A note with two lines and a button, for one whose height is not known yet, pixels. */
+  private static final double TYPICAL = 120;
+
+  /** From this rank on a note is never folded. */
+  private static final int STAYS = 3;
 
   /** Below this width an empty margin gives its room to the form. */
   private static final double NARROW = 720;
@@ -30,6 +38,7 @@ public final class MarginSheet extends Region {
   private final Map<String, NoteCard> cards = new LinkedHashMap<>();
   private final List<Polyline> lines = new ArrayList<>();
   private final Region rule = new Region();
+  private final Map<NoteCard, Double> wholeHeights = new WeakHashMap<>();
   private HelpCard help;
   private double lowestCard;
   private String helpPath = "";
@@ -50,7 +59,10 @@ public final class MarginSheet extends Region {
     Map<String, NoteCard> next = new LinkedHashMap<>();
     for (Remark remark : remarks) {
       NoteCard kept = cards.get(remark.key());
-      boolean same = kept != null && sameWords(kept.remark(), remark);
+      boolean same = kept != null && kept.remark().gravity() == remark.gravity();
+      if (same && kept.remark() != remark) {
+        kept.show(remark);
+      }
       next.put(remark.key(), same ? kept : new NoteCard(remark, acts));
     }
     if (new ArrayList<>(next.values()).equals(new ArrayList<>(cards.values()))) {
@@ -70,15 +82,6 @@ public final class MarginSheet extends Region {
     getChildren().addAll(lines);
     getChildren().addAll(cards.values());
     requestLayout();
-  }
-
-  private static boolean sameWords(Remark one, Remark other) {
-    return one.text().equals(other.text())
-        && one.gravity() == other.gravity()
-        && one.fixes().stream()
-            .map(Remark.Fix::title)
-            .toList()
-            .equals(other.fixes().stream().map(Remark.Fix::title).toList());
   }
 
   /** Help on the field that has the keyboard stands in the margin too. */
@@ -136,19 +139,19 @@ public final class MarginSheet extends Region {
     List<Region> order = new ArrayList<>(paths.keySet());
     order.sort(Comparator.comparing(anchors::get));
     double[] wanted = new double[order.size()];
-    double[] heights = new double[order.size()];
     for (int i = 0; i < wanted.length; i++) {
-      heights[i] = order.get(i).prefHeight(cardWidth);
       wanted[i] = anchors.get(order.get(i)) - 18;
     }
-    double[] places = NoteStack.place(wanted, heights, GAP, 16);
+    double[] heights = folded(order, wanted, cardWidth);
+    double[] places = NoteStack.place(wanted, heights, GAP, TOP);
     double lowest = 0;
     int line = 0;
     for (int i = 0; i < places.length; i++) {
       Region card = order.get(i);
       card.resizeRelocate(formWidth + RULE, places[i], cardWidth, heights[i]);
       if (card instanceof NoteCard note) {
-        join(lines.get(line++), note, anchors.get(card), formWidth, places[i]);
+        double middle = note.folded() ? NoteCard.FOLDED / 2 : 18;
+        join(lines.get(line++), note, anchors.get(card), formWidth, places[i] + middle);
       }
       lowest = Math.max(lowest, places[i] + heights[i] + 16);
     }
@@ -158,8 +161,61 @@ public final class MarginSheet extends Region {
     }
   }
 
+  /** Folds what must be folded, and says how high each card then is. */
+  private double[] folded(List<Region> order, double[] wanted, double cardWidth) {
+    double[] whole = new double[wanted.length];
+    int[] ranks = new int[wanted.length];
+    for (int i = 0; i < wanted.length; i++) {
+      whole[i] = wholeHeight(order.get(i), cardWidth);
+      ranks[i] = rank(order.get(i));
+    }
+    boolean[] fold =
+        NoteFolds.of(wanted, whole, NoteCard.FOLDED, ranks, STAYS, GAP, TOP, getHeight());
+    double[] heights = new double[wanted.length];
+    for (int i = 0; i < wanted.length; i++) {
+      heights[i] = fold[i] ? NoteCard.FOLDED : whole[i];
+      if (order.get(i) instanceof NoteCard card && card.folded() != fold[i]) {
+        card.fold(fold[i]);
+        // Its styles of this frame were applied before: without them it would be drawn bare.
+        card.applyCss();
+      }
+    }
+    return heights;
+  }
+
+  private double wholeHeight(Region card, double width) {
+    if (!(card instanceof NoteCard note)) {
+      return card.prefHeight(width);
+    }
+    boolean folded = note.folded();
+    if (!folded) {
+      double height = card.prefHeight(width);
+      wholeHeights.put(note, height);
+      return height;
+    }
+    Double known = wholeHeights.get(note);
+    if (known != null && known > 0) {
+      return known;
+    }
+    return TYPICAL;
+  }
+
+  /** Help, and what the user opened or has in hand, stays; the graver the longer. */
+  private int rank(Region card) {
+    if (!(card instanceof NoteCard note)
+        || note.opened()
+        || note.remark().path().equals(helpPath)) {
+      return STAYS;
+    }
+    return switch (note.remark().gravity()) {
+      case ERROR -> 2;
+      case WARNING -> 1;
+      case NOTE -> 0;
+    };
+  }
+
   /** From the field's row to the card: level where it can be, else with one bend in the margin. */
-  private void join(Polyline line, NoteCard card, double anchor, double formWidth, double top) {
+  private void join(Polyline line, NoteCard card, double anchor, double formWidth, double at) {
     line.getStyleClass().setAll("hairline-" + card.remark().gravity().word());
     Region box = boxOf.apply(card.remark().path());
     if (box == null) {
@@ -168,7 +224,6 @@ public final class MarginSheet extends Region {
     }
     Node row = box.getParent();
     double from = row instanceof FieldRow ? rightOf(row, box) : formWidth - 22;
-    double at = top + 18;
     double bend = formWidth + 6;
     line.getPoints()
         .setAll(from, anchor, bend, anchor, formWidth + RULE - 6, at, formWidth + RULE, at);

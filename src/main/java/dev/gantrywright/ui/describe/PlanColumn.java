@@ -76,9 +76,10 @@ public final class PlanColumn extends VBox implements Subscription {
     Endstop endstop = desk.profile().endstops().get(id.substring(id.indexOf('.') + 1));
     boolean absent =
         id.startsWith("endstops.") && (endstop == null || !Boolean.TRUE.equals(endstop.fitted()));
-    button.getStyleClass().remove("outline-absent");
-    if (absent) {
+    if (absent && !button.getStyleClass().contains("outline-absent")) {
       button.getStyleClass().add("outline-absent");
+    } else if (!absent) {
+      button.getStyleClass().remove("outline-absent");
     }
   }
 

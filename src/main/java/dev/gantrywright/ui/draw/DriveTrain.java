@@ -13,6 +13,7 @@ public final class DriveTrain extends Region {
   private static final double HEIGHT = 116;
 
   private final Sketch sketch = new Sketch();
+  private String drawn = "";
 
   public DriveTrain() {
     getChildren().add(sketch);
@@ -23,6 +24,12 @@ public final class DriveTrain extends Region {
   }
 
   public void show(Axis axis) {
+    String words = DriveFigures.words(axis);
+    String looks = words + axis.drive();
+    if (looks.equals(drawn)) {
+      return;
+    }
+    drawn = looks;
     sketch.clear();
     DriveKind kind = axis.drive().kind();
     if (kind == DriveKind.BELT) {
@@ -38,7 +45,6 @@ public final class DriveTrain extends Region {
     if (kind != null && ratio != null && ratio != 1) {
       sketch.text(Shown.number(ratio) + " : 1", 54, kind == DriveKind.GEAR ? 28 : 12, 0.5, "small");
     }
-    String words = DriveFigures.words(axis);
     sketch.text(words, 0, HEIGHT - 8, 0, "small");
     setAccessibleText(words);
   }

@@ -16,6 +16,8 @@ public final class MachinePlan extends Region {
   private final boolean small;
   private PlanContent content;
   private String drawn = "";
+  private double drawnWidth = -1;
+  private double drawnHeight = -1;
 
   /**
    * @param open called with the id of the part that was clicked
@@ -48,8 +50,10 @@ public final class MachinePlan extends Region {
 
   @Override
   protected void layoutChildren() {
-    draw();
-    sketch.dress();
+    if (getWidth() != drawnWidth || getHeight() != drawnHeight) {
+      draw();
+      sketch.dress();
+    }
   }
 
   @Override
@@ -61,6 +65,8 @@ public final class MachinePlan extends Region {
     if (content == null || getWidth() <= 0 || getHeight() <= 0) {
       return;
     }
+    drawnWidth = getWidth();
+    drawnHeight = getHeight();
     sketch.clear();
     PlanParts parts = new PlanParts(sketch, content, open);
     double width = getWidth();

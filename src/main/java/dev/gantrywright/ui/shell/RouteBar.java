@@ -26,6 +26,7 @@ public final class RouteBar extends Region {
   private final Map<Stage, Station> stations = new EnumMap<>(Stage.class);
   private final Map<Stage, StationState> states = new EnumMap<>(Stage.class);
   private Stage here = Stage.DESCRIBE;
+  private String drawn = "";
 
   public RouteBar(Consumer<Stage> go) {
     getStyleClass().add("route");
@@ -79,10 +80,21 @@ public final class RouteBar extends Region {
   @Override
   protected void layoutChildren() {
     double pitch = (getWidth() - LEFT - 28) / Stage.values().length;
-    track.clear();
     for (Stage stage : Stage.values()) {
       double x = LEFT + pitch * stage.ordinal();
       stations.get(stage).button.resizeRelocate(x - 6, 4, pitch - 10, HEIGHT - 10);
+    }
+    String looks = pitch + " " + here + " " + states;
+    if (!looks.equals(drawn)) {
+      drawn = looks;
+      draw(pitch);
+    }
+  }
+
+  private void draw(double pitch) {
+    track.clear();
+    for (Stage stage : Stage.values()) {
+      double x = LEFT + pitch * stage.ordinal();
       if (stage.ordinal() > 0) {
         Stage before = Stage.values()[stage.ordinal() - 1];
         boolean done = states.get(before).sign() == StationState.Sign.SETTLED;

@@ -10,13 +10,14 @@ import java.util.Map;
 /** Lines of a folder that the compiler does not see, or that depend on something unknown. */
 public final class FadedLines {
   private final FirmwareFolder folder;
-  private final List<Setting> settings;
+  private final List<FoundSetting> found;
   private final Map<String, Map<Integer, String>> byFile = new HashMap<>();
 
   /** Walks the folder's settings once; that takes time in a large folder. */
   public FadedLines(FirmwareFolder folder) {
     this.folder = folder;
-    this.settings = List.copyOf(folder.settings());
+    List<Setting> settings = List.copyOf(folder.settings());
+    this.found = settings.stream().map(FoundSetting::of).toList();
     for (Setting setting : settings) {
       if (setting.state() != State.LIVE) {
         String key = setting.state() == State.DEAD ? "write.dead" : "write.open";
@@ -28,8 +29,8 @@ public final class FadedLines {
   }
 
   /** Every setting, in the order of the files. */
-  List<Setting> settings() {
-    return settings;
+  List<FoundSetting> settings() {
+    return found;
   }
 
   /** Whether these are the lines of that folder. */

@@ -4,12 +4,15 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileStore;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 
 /** Saves a printer, and keeps its unsaved edits against a crash within a second of each. */
 public final class Keeper implements AutoCloseable {
   private final PrinterDesk desk;
   private final RecoveryStore recovery;
+  private final Executor background;
+  private final Executor view;
   private final Latest<Kept, Boolean> keeping;
   private final Cell<String> said = new Cell<>("");
   private final Subscription follow;
@@ -22,6 +25,8 @@ public final class Keeper implements AutoCloseable {
   public Keeper(PrinterDesk desk, RecoveryStore recovery, Executor background, Executor view) {
     this.desk = desk;
     this.recovery = recovery;
+    this.background = background;
+    this.view = view;
     this.keeping =
         new Latest<>(
             background,
@@ -48,14 +53,16 @@ public final class Keeper implements AutoCloseable {
     return desk.opened().get().file();
   }
 
-  /** Edits of an earlier run that never reached the file come back as one step to undo. */
-  public void restore() {
-    recovery
-        .find(file())
-        .filter(kept -> !kept.equals(desk.profile()))
+  /**
+   * Edits of an earlier run that never reached the file come back as one step to undo.
+   *
+   * @param kept what {@link RecoveryStore#find} gave
+   */
+  public void restore(Optional<PrinterProfile> kept) {
+    kept.filter(profile -> !profile.equals(desk.profile()))
         .ifPresent(
-            kept -> {
-              desk.values().change(Texts.of("keep.restored"), "", now -> kept);
+            profile -> {
+              desk.values().change(Texts.of("keep.restored"), "", now -> profile);
               said.set(Texts.of("keep.restored.words"));
             });
   }
@@ -65,16 +72,37 @@ public final class Keeper implements AutoCloseable {
     return said;
   }
 
-  /** Saves the profile to its own file. */
+  /** Saves the profile to its own file, off the view's thread. */
   public void save() {
+    PrinterProfile profile = desk.profile();
+    Path to = file();
+    background.execute(
+        () -> {
+          String problem = write(profile, to);
+          view.execute(() -> saved(profile, to, problem));
+        });
+  }
+
+  private static String write(PrinterProfile profile, Path to) {
     try {
-      ProfileStore.save(desk.profile(), file());
-      desk.values().markSaved();
-      keeping.put(new Kept(desk.profile(), true));
-      said.set(Texts.of("keep.saved", file().getFileName()));
+      ProfileStore.save(profile, to);
+      return "";
     } catch (IOException failed) {
-      said.set(Texts.of("keep.unsaved", file(), failed.getMessage()));
+      return failed.getMessage() == null ? failed.toString() : failed.getMessage();
     }
+  }
+
+  /** What was typed while the file was written stays unsaved. */
+  private void saved(PrinterProfile profile, Path to, String problem) {
+    if (!problem.isEmpty()) {
+      said.set(Texts.of("keep.unsaved", to, problem));
+      return;
+    }
+    desk.values().markSaved(profile);
+    if (desk.profile().equals(profile)) {
+      keeping.put(new Kept(profile, true));
+    }
+    said.set(Texts.of("keep.saved", to.getFileName()));
   }
 
   @Override

@@ -10,13 +10,21 @@ import java.util.Optional;
  * @param revision of the profile
  * @param plan empty without folder or name map
  * @param rows the plan side by side, long unchanged stretches folded
+ * @param whole the same with every line; empty while nobody looks at whole files
  */
-public record Planned(long revision, Optional<PatchPlan> plan, List<DiffRow> rows) {
+public record Planned(
+    long revision, Optional<PatchPlan> plan, List<DiffRow> rows, List<DiffRow> whole) {
   public Planned {
     rows = List.copyOf(rows);
+    whole = List.copyOf(whole);
+  }
+
+  /** No folder or no name map: nothing can be planned. */
+  static Planned without(long revision) {
+    return new Planned(revision, Optional.empty(), List.of(), List.of());
   }
 
   static Planned nothing() {
-    return new Planned(-1, Optional.empty(), List.of());
+    return without(-1);
   }
 }

@@ -1,10 +1,8 @@
 package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.OpenPrinter;
-import dev.gantrywright.header.Setting;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.PrinterProfile;
-import dev.gantrywright.patch.PatchPlan;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +22,8 @@ public final class PrinterDesk implements AutoCloseable {
   private final Latest<Work, Judged> judge;
   private final Latest<Work, Planned> planner;
   private final Cell<Planned> planned = new Cell<>(Planned.nothing());
-  private volatile FadedLines fades;
+  private final Inspection inspection;
+  private final PlanDesk plans = new PlanDesk();
   private final Cell<Judged> judged = new Cell<>(Judged.nothing());
   private final Cell<String> trouble = new Cell<>("");
   private final Cell<Stage> stage = new Cell<>(Stage.DESCRIBE);
@@ -44,11 +43,12 @@ public final class PrinterDesk implements AutoCloseable {
     this.opened = new Cell<>(printer);
     this.values = new ProfileDesk(printer.profile(), clock);
     this.link = new LinkDesk(background, view);
+    this.inspection = inspector.follow();
     this.judge =
         new Latest<>(
             background,
             view,
-            work -> judge(work, inspector),
+            work -> new Judged(work.revision(), inspection.inspect(work.printer())),
             (work, result) -> {
               trouble.set("");
               judged.set(result);
@@ -59,7 +59,7 @@ public final class PrinterDesk implements AutoCloseable {
         new Latest<>(
             background,
             view,
-            this::plan,
+            work -> plans.plan(work.revision(), work.printer()),
             (work, result) -> planned.set(result),
             (work, failed) ->
                 trouble.set(Texts.of("check.failed", String.valueOf(failed.getMessage()))));
@@ -70,23 +70,6 @@ public final class PrinterDesk implements AutoCloseable {
     Work work = new Work(values.revision(), printer());
     judge.put(work);
     planner.put(work);
-  }
-
-  private static Judged judge(Work work, Inspector inspector) {
-    return new Judged(work.revision(), inspector.inspect(work.printer()));
-  }
-
-  /** Apart from the check, since a plan for a large folder takes longer than the rules. */
-  private Planned plan(Work work) {
-    OpenPrinter printer = work.printer();
-    if (printer.folder() == null || printer.names() == null) {
-      return new Planned(work.revision(), Optional.empty(), List.of());
-    }
-    if (fades == null || !fades.of(printer.folder())) {
-      fades = new FadedLines(printer.folder());
-    }
-    PatchPlan plan = PatchPlan.of(printer.profile(), printer.names(), printer.folder());
-    return new Planned(work.revision(), Optional.of(plan), DiffRows.of(plan, fades, false));
   }
 
   /** The printer with its profile as it stands now. */
@@ -131,17 +114,15 @@ public final class PrinterDesk implements AutoCloseable {
   }
 
   /** Every setting of the folder; empty until the folder has been walked. */
-  public List<Setting> settings() {
-    FadedLines known = fades;
-    return known == null ? List.of() : known.settings();
+  public List<FoundSetting> settings() {
+    return plans.settings();
   }
 
-  /** The plan with every line of its files. */
-  public List<DiffRow> wholeRows() {
-    FadedLines known = fades;
-    return known == null
-        ? List.of()
-        : planned.get().plan().map(plan -> DiffRows.of(plan, known, true)).orElse(List.of());
+  /** From now on the plan comes with every line of its files, or without. */
+  public void wholeFiles(boolean wanted) {
+    if (plans.whole(wanted)) {
+      planner.put(new Work(values.revision(), printer()));
+    }
   }
 
   /** Whether a newer revision is being worked out. */
@@ -215,6 +196,22 @@ public final class PrinterDesk implements AutoCloseable {
   /** Applies a remark's fix as one named edit. */
   public void apply(Remark remark, Remark.Fix fix) {
     values.change(fix.title() + " (" + remark.place() + ")", "", fix.change());
+  }
+
+  /**
+   * Sets a remark aside, as a named edit; does nothing where the remark is no longer there.
+   *
+   * @param date ISO date
+   */
+  public void waive(Remark remark, String reason, String date) {
+    inspection
+        .evidence(remark.key())
+        .ifPresent(
+            evidence ->
+                values.change(
+                    Texts.of("check.waived", remark.place()),
+                    "",
+                    now -> Waived.with(now, remark.key(), evidence, reason, date)));
   }
 
   /** Applies the first safe fix of every remark, as one named edit. */

@@ -109,7 +109,8 @@ public final class ProfileDesk {
     history.update(History::redo);
   }
 
-  public void markSaved() {
-    history.update(History::markSaved);
+  /** This profile has reached the disk, whatever was typed since. */
+  public void markSaved(PrinterProfile onDisk) {
+    history.update(now -> now.markSaved(onDisk));
   }
 }

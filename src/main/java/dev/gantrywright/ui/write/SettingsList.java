@@ -4,11 +4,11 @@ import dev.gantrywright.header.Setting;
 import dev.gantrywright.header.State;
 import dev.gantrywright.names.NameEntry;
 import dev.gantrywright.ui.draw.Mark;
+import dev.gantrywright.ui.state.FoundSetting;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.List;
-import java.util.Locale;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.control.Label;
@@ -22,11 +22,11 @@ import javafx.scene.layout.VBox;
 /** Every setting of the folder with its state; a search over names, values and comments. */
 final class SettingsList extends VBox {
   private final PrinterDesk desk;
-  private final ObservableList<Setting> rows = FXCollections.observableArrayList();
-  private final ListView<Setting> list = new ListView<>(rows);
+  private final ObservableList<FoundSetting> rows = FXCollections.observableArrayList();
+  private final ListView<FoundSetting> list = new ListView<>(rows);
   private final TextField search = new TextField();
   private final Label count = Pieces.label("", "quiet", "small");
-  private List<Setting> all = List.of();
+  private List<FoundSetting> all = List.of();
 
   SettingsList(PrinterDesk desk) {
     super(8);
@@ -65,40 +65,12 @@ final class SettingsList extends VBox {
   }
 
   private void filter() {
-    String[] words = search.getText().toLowerCase(Locale.ROOT).strip().split("\\s+");
-    List<Setting> matching = all.stream().filter(setting -> matches(setting, words)).toList();
+    List<FoundSetting> matching = FoundSetting.matching(all, search.getText());
     rows.setAll(matching);
     count.setText(Texts.of("write.count", matching.size(), all.size()));
   }
 
-  private static boolean matches(Setting setting, String[] words) {
-    String text =
-        (setting.name()
-                + " "
-                + setting.value()
-                + " "
-                + setting.comment()
-                + " "
-                + setting.file()
-                + " "
-                + word(setting))
-            .toLowerCase(Locale.ROOT);
-    for (String word : words) {
-      if (!text.contains(word)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static String word(Setting setting) {
-    if (!setting.on()) {
-      return Texts.of("setting.off");
-    }
-    return Texts.of("setting." + setting.state().name().toLowerCase(Locale.ROOT));
-  }
-
-  private static final class SettingCell extends ListCell<Setting> {
+  private static final class SettingCell extends ListCell<FoundSetting> {
     private final Label state = Pieces.label("", "small");
     private final Label name = Pieces.label("", "mono", "code");
     private final Label value = Pieces.label("", "mono", "code", "strong");
@@ -120,13 +92,14 @@ final class SettingsList extends VBox {
     }
 
     @Override
-    protected void updateItem(Setting setting, boolean empty) {
-      super.updateItem(setting, empty);
+    protected void updateItem(FoundSetting found, boolean empty) {
+      super.updateItem(found, empty);
       setText(null);
       setGraphic(empty ? null : row);
       if (!empty) {
+        Setting setting = found.setting();
         boolean live = setting.on() && setting.state() == State.LIVE;
-        state.setText(word(setting));
+        state.setText(found.state());
         state.setGraphic((live ? Mark.SETTLED : Mark.OPEN).sign(10));
         name.setText(setting.name());
         value.setText(setting.value());
@@ -138,7 +111,7 @@ final class SettingsList extends VBox {
             label.getStyleClass().add("quiet");
           }
         }
-        setAccessibleText(word(setting) + ", " + setting.name() + " " + setting.value());
+        setAccessibleText(found.state() + ", " + setting.name() + " " + setting.value());
       }
     }
   }

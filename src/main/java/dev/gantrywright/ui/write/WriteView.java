@@ -44,7 +44,7 @@ public final class WriteView extends VBox implements Subscription {
   private final StackPane place = new StackPane();
   private final ExportBar export;
   private final Subscriptions subscriptions = new Subscriptions();
-  private PatchPlan shown;
+  private List<DiffRow> shown;
 
   /**
    * @param open opens a folder in the system's own window
@@ -94,6 +94,7 @@ public final class WriteView extends VBox implements Subscription {
       each.setSelected(each == chosen);
     }
     place.getChildren().setAll(chosen == every ? settings : list);
+    desk.wholeFiles(chosen == whole);
     shown = null;
     show(desk.planned().get());
   }
@@ -108,18 +109,20 @@ public final class WriteView extends VBox implements Subscription {
       summary.setText("");
       return;
     }
-    if (plan.get() == shown) {
+    List<DiffRow> next = whole.isSelected() ? planned.whole() : planned.rows();
+    if (next == shown) {
       return;
     }
-    shown = plan.get();
-    patch(whole.isSelected() ? desk.wholeRows() : planned.rows());
-    long files = shown.lines().stream().map(line -> line.file()).distinct().count();
+    shown = next;
+    PatchPlan made = plan.get();
+    patch(next);
+    long files = made.lines().stream().map(line -> line.file()).distinct().count();
     summary.setText(
-        shown.lines().isEmpty()
+        made.lines().isEmpty()
             ? Texts.of("route.written")
-            : Texts.of("write.summary", shown.lines().size(), files, shown.unchanged().size()));
+            : Texts.of("write.summary", made.lines().size(), files, made.unchanged().size()));
     empty.setText(Texts.of("write.nothing"));
-    refusals(shown.refusals());
+    refusals(made.refusals());
     if (every.isSelected()) {
       settings.refresh();
     }
@@ -129,8 +132,9 @@ public final class WriteView extends VBox implements Subscription {
   private void patch(List<DiffRow> next) {
     int same = Math.min(rows.size(), next.size());
     for (int i = 0; i < same; i++) {
-      if (!rows.get(i).equals(next.get(i))) {
-        rows.set(i, next.get(i));
+      DiffRow row = next.get(i);
+      if (rows.get(i) != row && !rows.get(i).equals(row)) {
+        rows.set(i, row);
       }
     }
     if (rows.size() > next.size()) {

@@ -1,0 +1,60 @@
+package dev.gantrywright.ui.state;
+
+import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.catalog.Catalog;
+import dev.gantrywright.machine.ProfileValues;
+import dev.gantrywright.rules.CheckInput;
+import dev.gantrywright.rules.Checked;
+import dev.gantrywright.rules.Finding;
+import dev.gantrywright.rules.RuleBook;
+import dev.gantrywright.rules.Waivers;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Runs only the rules that read what an edit changed; the findings of the others stand. */
+final class FollowedRules implements Inspection {
+  private final RuleBook book;
+  private final Catalog catalog;
+  private Checked checked;
+  private ObjectNode tree;
+  private Map<Finding, Remark> remarks = new IdentityHashMap<>();
+  private volatile Map<String, String> evidence = Map.of();
+
+  FollowedRules(RuleBook book, Catalog catalog) {
+    this.book = book;
+    this.catalog = catalog;
+  }
+
+  @Override
+  public List<Remark> inspect(OpenPrinter printer) {
+    CheckInput input =
+        new CheckInput(
+            printer.profile(), printer.sheet(), printer.folder(), printer.names(), catalog);
+    ObjectNode now = ProfileValues.tree(printer.profile());
+    checked =
+        checked == null
+            ? book.run(input)
+            : book.rerun(checked, input, ChangedPaths.between(tree, now));
+    tree = now;
+    List<Finding> open = Waivers.sort(printer.profile(), checked.findings()).open();
+    Map<Finding, Remark> next = new IdentityHashMap<>();
+    for (Finding finding : open) {
+      Remark known = remarks.get(finding);
+      next.put(finding, known == null ? FoundRemark.of(finding) : known);
+    }
+    remarks = next;
+    evidence =
+        open.stream()
+            .collect(Collectors.toMap(Finding::key, Finding::evidence, (first, other) -> first));
+    return open.stream().map(next::get).toList();
+  }
+
+  @Override
+  public Optional<String> evidence(String key) {
+    return Optional.ofNullable(evidence.get(key));
+  }
+}

@@ -1,0 +1,60 @@
+package dev.gantrywright.ui.state;
+
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.machine.ProfileProblem;
+import dev.gantrywright.machine.ProfileValues;
+import dev.gantrywright.rules.Finding;
+import dev.gantrywright.rules.Remedy;
+
+/** A finding of the rule book as a remark. */
+final class FoundRemark {
+  private FoundRemark() {}
+
+  static Remark of(Finding finding) {
+    boolean field = finding.path().indexOf(':') < 0;
+    return new Remark(
+        finding.id(),
+        finding.slug(),
+        finding.family().title(),
+        Gravity.valueOf(finding.level().name()),
+        finding.path(),
+        field ? PlaceNames.field(finding.path()) : finding.path(),
+        sentence(finding.evidence()),
+        sentence(finding.summary()) + " " + Texts.of("remark.source", finding.source()),
+        finding.remedies().stream().map(FoundRemark::fix).toList());
+  }
+
+  /** Begins with a capital and ends with a stop, as a remark in a margin does. */
+  private static String sentence(String words) {
+    String text = words.strip();
+    if (text.isEmpty()) {
+      return text;
+    }
+    String begun = Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    return begun.endsWith(".") ? begun : begun + ".";
+  }
+
+  private static Remark.Fix fix(Remedy remedy) {
+    boolean ours =
+        remedy.applicable()
+            && remedy.edits().stream().allMatch(edit -> edit instanceof Remedy.SetField);
+    Remark.Safety safety =
+        ours ? Remark.Safety.valueOf(remedy.safety().name()) : Remark.Safety.SHOW_ONLY;
+    return new Remark.Fix(remedy.title(), safety, profile -> apply(remedy, profile));
+  }
+
+  private static PrinterProfile apply(Remedy remedy, PrinterProfile profile) {
+    PrinterProfile now = profile;
+    for (Remedy.Edit edit : remedy.edits()) {
+      if (edit instanceof Remedy.SetField set) {
+        try {
+          now = ProfileValues.with(now, set.path(), set.value());
+        } catch (ProfileProblem refused) {
+          // A remedy that the field does not take changes nothing; the remark stays.
+          return profile;
+        }
+      }
+    }
+    return now;
+  }
+}
