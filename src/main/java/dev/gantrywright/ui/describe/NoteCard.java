@@ -67,8 +67,7 @@ public final class NoteCard extends HBox {
         Pieces.button(
             "note-page", Texts.of("note.page"), "plain", () -> does.page().accept(this.remark));
     page.setAccessibleText(Texts.of("note.pageOf", remark.place()));
-    Label word =
-        Pieces.label(remark.gravity().word(), "strong", remark.gravity().word() + "-text");
+    Label word = Pieces.label(remark.gravity().word(), "strong", remark.gravity().word() + "-text");
     head =
         Pieces.row(
             6,

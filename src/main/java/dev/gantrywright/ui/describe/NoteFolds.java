@@ -73,8 +73,7 @@ final class NoteFolds {
       if (may
           && (least < 0
               || ranks[i] < ranks[least]
-              || ranks[i] == ranks[least]
-                  && Math.abs(i - crowded) < Math.abs(least - crowded))) {
+              || ranks[i] == ranks[least] && Math.abs(i - crowded) < Math.abs(least - crowded))) {
         least = i;
       }
     }

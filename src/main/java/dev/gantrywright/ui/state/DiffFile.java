@@ -32,14 +32,7 @@ final class DiffFile {
       String shown = tabs(lines[i]);
       asItIs.add(
           new DiffRow(
-              DiffRow.Kind.SAME,
-              path,
-              i + 1,
-              shown,
-              shown,
-              "",
-              "",
-              faded.getOrDefault(i + 1, "")));
+              DiffRow.Kind.SAME, path, i + 1, shown, shown, "", "", faded.getOrDefault(i + 1, "")));
     }
   }
 
@@ -90,8 +83,7 @@ final class DiffFile {
     return lines <= 0
         ? Optional.empty()
         : Optional.of(
-            new DiffRow(
-                DiffRow.Kind.FOLD, path, 0, Texts.of("write.fold", lines), "", "", "", ""));
+            new DiffRow(DiffRow.Kind.FOLD, path, 0, Texts.of("write.fold", lines), "", "", "", ""));
   }
 
   private DiffRow changed(PlannedLine line) {

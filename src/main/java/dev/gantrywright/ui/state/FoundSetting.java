@@ -14,11 +14,9 @@ public record FoundSetting(Setting setting, String state, String text) {
   static FoundSetting of(Setting setting) {
     String state =
         Texts.of(
-            "setting."
-                + (setting.on() ? setting.state().name().toLowerCase(Locale.ROOT) : "off"));
+            "setting." + (setting.on() ? setting.state().name().toLowerCase(Locale.ROOT) : "off"));
     String text =
-        String.join(
-            " ", setting.name(), setting.value(), setting.comment(), setting.file(), state);
+        String.join(" ", setting.name(), setting.value(), setting.comment(), setting.file(), state);
     return new FoundSetting(setting, state, text.toLowerCase(Locale.ROOT));
   }
 
