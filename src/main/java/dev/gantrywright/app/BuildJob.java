@@ -18,13 +18,11 @@ import dev.gantrywright.machine.BuiltImage;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.patch.Manifest;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Builds a printer's firmware in its patched folder, reads what the tools say, and judges the
@@ -148,7 +146,7 @@ public final class BuildJob {
     Optional<Verdict> verdict =
         image.isPresent()
             ? BuiltImageJudge.judge(
-                printer, image.get(), result.artefact().get(), ownFiles(), records)
+                printer, image.get(), result.artefact().get(), PatchedFiles.of(printer, folder), records)
             : Optional.empty();
     history().add(entry(result, image));
     return new Done(result, tied(result), image, verdict, problem);
@@ -181,24 +179,10 @@ public final class BuildJob {
    */
   public Cleaning cleaning() throws IOException {
     List<Path> kept = new ArrayList<>();
-    for (Path file : ownFiles()) {
+    for (Path file : PatchedFiles.of(printer, folder)) {
       kept.add(folder.relativize(file));
     }
     kept.add(Path.of(Manifest.FILE));
     return Cleaning.plan(folder, kept);
-  }
-
-  /** The files of the patched folder that come from the firmware folder. */
-  private List<Path> ownFiles() throws IOException {
-    if (printer.folder() == null) {
-      throw new IOException("the firmware folder is not open, so its files are not known");
-    }
-    Path source = printer.folder().root().toAbsolutePath().normalize();
-    try (Stream<Path> files = Files.walk(source)) {
-      return files
-          .filter(Files::isRegularFile)
-          .map(f -> folder.resolve(source.relativize(f).toString()))
-          .toList();
-    }
   }
 }

@@ -6,6 +6,7 @@ import dev.gantrywright.load.CardCheck;
 import dev.gantrywright.load.CopyReport;
 import dev.gantrywright.load.CopyStep;
 import dev.gantrywright.load.Drive;
+import dev.gantrywright.load.Hashes;
 import dev.gantrywright.load.KeptImages;
 import dev.gantrywright.load.LoadHistory;
 import dev.gantrywright.load.LoadOutcome;
@@ -14,14 +15,18 @@ import dev.gantrywright.load.LoadRemark;
 import dev.gantrywright.load.LoaderSign;
 import dev.gantrywright.load.PendingLoad;
 import dev.gantrywright.load.ReturnedCard;
+import dev.gantrywright.load.Uf2Copy;
+import dev.gantrywright.load.Uf2Drive;
 import dev.gantrywright.load.VerifiedCopy;
 import dev.gantrywright.machine.BoardSheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /** Loads an image onto a card for one board, remembers it, and reads the card that comes back. */
@@ -60,6 +65,8 @@ public final class LoadJob {
       super(line);
     }
   }
+
+  private static final Duration BOARD_RESTARTS_WITHIN = Duration.ofSeconds(15);
 
   private final Optional<BoardSheet> sheet;
   private final Path folder;
@@ -134,6 +141,25 @@ public final class LoadJob {
             before);
     remember(r, report.sha256(), r.card().shown(), Optional.of(pending));
     return new Done(report, pending, new ArrayList<>(remarks));
+  }
+
+  /**
+   * Copies to a board that shows itself as a drive and waits for it to go away.
+   *
+   * @param there whether the drive is still there
+   * @throws Refused with one line
+   * @throws LoadProblem where the file could not be written while the drive stayed
+   */
+  public LoadOutcome drive(Request r, Uf2Drive board, BooleanSupplier there)
+      throws Refused, LoadProblem, IOException {
+    Optional<String> refusal = r.verdict().flatMap(v -> v.refusal(r.reason()));
+    if (refusal.isPresent()) {
+      throw new Refused(refusal.get());
+    }
+    LoadOutcome outcome =
+        new Uf2Copy(r.card(), there, BOARD_RESTARTS_WITHIN).copy(r.image(), r.name());
+    remember(r, Hashes.of(r.image()), "drive of " + board.model(), Optional.empty());
+    return outcome;
   }
 
   /** Notes a load, whichever way it was done. */

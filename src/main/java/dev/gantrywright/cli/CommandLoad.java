@@ -1,14 +1,11 @@
 package dev.gantrywright.cli;
 
+import dev.gantrywright.app.FlashJob;
 import dev.gantrywright.app.LoadJob;
-import dev.gantrywright.build.ArtefactPattern;
-import dev.gantrywright.build.BuildCommand;
 import dev.gantrywright.build.BuildListener;
 import dev.gantrywright.build.BuildResult;
-import dev.gantrywright.build.BuildRun;
 import dev.gantrywright.load.Caution;
 import dev.gantrywright.load.FlashCommand;
-import dev.gantrywright.load.TypedConfirmation;
 import dev.gantrywright.machine.BoardSheet;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -43,31 +40,21 @@ final class CommandLoad {
       Loaded loaded)
       throws IOException {
     FlashCommand flash = flash(words, request.file());
-    Optional<String> refusal = request.verdict().flatMap(v -> v.refusal(request.reason()));
-    if (refusal.isPresent()) {
-      new LoadPrinter(spec, json).refused(request, refusal.get());
-      return ExitStatus.FINDINGS;
-    }
-    if (!json) {
-      flash.cautions().forEach(c -> Printed.out(spec).println(c.line()));
-    }
-    Optional<TypedConfirmation> typed = flash.confirmation(sheet.map(BoardSheet::name).orElse(""));
-    if (typed.isPresent() && !typed.get().typed(confirm)) {
+    try {
+      if (!json && request.verdict().flatMap(v -> v.refusal(request.reason())).isEmpty()) {
+        flash.cautions().forEach(c -> Printed.out(spec).println(c.line()));
+      }
+      FlashJob.look(request, flash, confirm, sheet.map(BoardSheet::name).orElse(""));
+    } catch (LoadJob.Refused e) {
       new LoadPrinter(spec, json)
           .refused(
               request,
-              "load refused: "
-                  + typed.get().lost()
-                  + " If that is meant, add --confirm '"
-                  + typed.get().sentence()
-                  + "'.");
+              e.getMessage().replaceAll("confirm it by typing: (.*)$", "add --confirm '$1'."));
       return ExitStatus.FINDINGS;
     }
-    BuildResult result = follow(flash, request);
+    BuildResult result = follow(job, request, flash);
     if (result.exit() == 0) {
-      String command = String.join(" ", flash.words());
-      job.remember(request, sha(request), command, Optional.empty());
-      loaded.by(request, sha(request), command);
+      loaded.by(request, sha(request), String.join(" ", flash.words()));
     }
     report(flash, result);
     return result.exit() == 0 ? ExitStatus.FINE : ExitStatus.DEVICE;
@@ -81,7 +68,8 @@ final class CommandLoad {
     }
   }
 
-  private BuildResult follow(FlashCommand flash, LoadJob.Request request) {
+  private BuildResult follow(LoadJob job, LoadJob.Request request, FlashCommand flash)
+      throws IOException {
     BuildListener lines =
         new BuildListener() {
           @Override
@@ -92,16 +80,11 @@ final class CommandLoad {
             }
           }
         };
-    Path folder = request.file().toAbsolutePath().getParent();
-    // The words hold the file as given, so the command runs where that name is right.
-    BuildCommand command =
-        new BuildCommand(
-            flash.words(), Path.of("").toAbsolutePath(), Map.of("IMAGE_FOLDER", folder.toString()));
-    BuildRun run = new BuildRun(command, ArtefactPattern.none(), lines, Clock.systemUTC());
+    FlashJob run = new FlashJob(job, request, flash, lines, Clock.systemUTC());
     Thread stop = new Thread(run::cancel, "end the flashing command");
     Runtime.getRuntime().addShutdownHook(stop);
     try {
-      return run.runOnce();
+      return run.run(sha(request));
     } finally {
       unhook(stop);
     }
@@ -124,15 +107,7 @@ final class CommandLoad {
   }
 
   private void report(FlashCommand flash, BuildResult result) {
-    String text =
-        result
-            .problem()
-            .orElse(
-                result.exit() == 0
-                    ? "the command ended well; ask the board which firmware it runs"
-                    : "the command ended with "
-                        + result.exit()
-                        + "; keep power on and the cable in, and load again");
+    String text = FlashJob.told(result);
     if (json) {
       Map<String, Object> document = new LinkedHashMap<>();
       document.put("loaded", result.exit() == 0);

@@ -7,24 +7,19 @@ import dev.gantrywright.load.Drive;
 import dev.gantrywright.load.LoadOutcome;
 import dev.gantrywright.load.LoadProblem;
 import dev.gantrywright.load.LoadRemark;
-import dev.gantrywright.load.Uf2Copy;
 import dev.gantrywright.load.Uf2Drive;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiConsumer;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** What {@code load} prints, as text or as one document. */
 final class LoadPrinter {
-  private static final Duration BOARD_RESTARTS_WITHIN = Duration.ofSeconds(15);
-
   private final CommandSpec spec;
   private final boolean json;
 
@@ -131,17 +126,9 @@ final class LoadPrinter {
       Path to,
       BiConsumer<LoadJob.Request, String> taken)
       throws LoadProblem, LoadJob.Refused, IOException {
-    Optional<String> refusal = request.verdict().flatMap(v -> v.refusal(request.reason()));
-    if (refusal.isPresent()) {
-      refused(request, refusal.get());
-      return ExitStatus.FINDINGS;
-    }
     Caution.before(Caution.Act.USB_DRIVE).forEach(c -> line(c.line()));
     line("board " + drive.model() + " (" + drive.boardId() + "), " + drive.loader());
-    LoadOutcome outcome =
-        new Uf2Copy(request.card(), () -> Files.isDirectory(to), BOARD_RESTARTS_WITHIN)
-            .copy(request.image(), request.name());
-    job.remember(request, "", "drive of " + drive.model(), Optional.empty());
+    LoadOutcome outcome = job.drive(request, drive, () -> Files.isDirectory(to));
     if (outcome.state() == LoadOutcome.State.LOADED) {
       taken.accept(request, "drive of " + drive.model());
     }

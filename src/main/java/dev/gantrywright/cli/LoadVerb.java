@@ -13,6 +13,8 @@ import dev.gantrywright.load.LoadOutcome;
 import dev.gantrywright.load.LoadProblem;
 import dev.gantrywright.load.Uf2Drive;
 import dev.gantrywright.machine.BoardSheet;
+import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileStore;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -43,6 +45,7 @@ import picocli.CommandLine.Spec;
       "  load --returned --to DIR --board S    reads the card that comes back",
       "  load --kept --board S                 lists images to go back to",
       "  load FILE --by -- COMMAND … {file} …  runs your own flashing command",
+      "  load FILE --by --for PROFILE          runs the one in build.flash of the profile",
       "",
       "Exit status 0: proven; 1: refused, or the card shows that nothing was loaded; 2: bad usage or"
           + " no image; 3: the card failed."
@@ -85,7 +88,9 @@ final class LoadVerb implements Callable<Integer> {
   @Option(
       names = "--for",
       paramLabel = "PROFILE",
-      description = "The printer that it is loaded for: it goes into that printer's history.")
+      description =
+          "The printer that it is loaded for: gives the board sheet and, with --by, build.flash;"
+              + " the load goes into that printer's history.")
   private Path profile;
 
   @Option(
@@ -112,6 +117,7 @@ final class LoadVerb implements Callable<Integer> {
       if (drives) {
         return listDrives();
       }
+      fromProfile();
       Optional<BoardSheet> sheet = options.sheet();
       LoadPrinter printer = new LoadPrinter(spec, format.json());
       LoadJob job = new LoadJob(sheet, records, Clock.systemUTC(), printer::step);
@@ -125,7 +131,8 @@ final class LoadVerb implements Callable<Integer> {
       if (file == null) {
         throw new UsageProblem("load: give the image file; see 'gantrywright load --help'");
       }
-      Image image = ImageFile.read(file);
+      byte[] bytes = ImageFile.bytes(file);
+      Image image = ImageFile.read(file, bytes);
       Circumstances around =
           job.history().last().isEmpty()
               ? Circumstances.unknown()
@@ -133,18 +140,37 @@ final class LoadVerb implements Callable<Integer> {
       Optional<Verdict> verdict = options.judge(image, around);
       if (by) {
         return new CommandLoad(spec, format.json())
-            .run(job, request(job, null, verdict), command, confirm, sheet, this::kept);
+            .run(job, request(job, null, verdict, bytes), command, confirm, sheet, this::kept);
       }
-      return copy(job, printer, verdict);
+      return copy(job, printer, verdict, bytes);
     } catch (IOException e) {
       throw new DeviceProblem("the card failed: " + e.getMessage(), e);
     }
   }
 
-  private Integer copy(LoadJob job, LoadPrinter printer, Optional<Verdict> verdict)
+  /** What the profile says, where the command line does not. */
+  private void fromProfile() {
+    if (profile == null) {
+      return;
+    }
+    try {
+      PrinterProfile told = ProfileStore.read(profile);
+      if (options.board == null && told.board().sheet() != null) {
+        options.board = profile.resolveSibling(told.board().sheet());
+      }
+      if (by && command.isEmpty()) {
+        command = told.build().flash();
+      }
+    } catch (ProfileProblem e) {
+      throw new UsageProblem(e.getMessage(), e);
+    }
+  }
+
+  private Integer copy(
+      LoadJob job, LoadPrinter printer, Optional<Verdict> verdict, byte[] bytes)
       throws IOException {
     Card card = new FolderCard(folder());
-    LoadJob.Request request = request(job, card, verdict);
+    LoadJob.Request request = request(job, card, verdict, bytes);
     try {
       if (Uf2Drive.on(card).isPresent()) {
         return printer.uf2(job, request, Uf2Drive.on(card).get(), to, this::taken);
@@ -177,13 +203,13 @@ final class LoadVerb implements Callable<Integer> {
             past.taken(ProfileStore.read(profile), request, ImageFile.read(file).sha256(), drive));
   }
 
-  private LoadJob.Request request(LoadJob job, Card card, Optional<Verdict> verdict)
-      throws IOException {
+  private LoadJob.Request request(
+      LoadJob job, Card card, Optional<Verdict> verdict, byte[] bytes) throws IOException {
     String name = as != null ? as : job.looksFor().orElse(file.getFileName().toString());
     Optional<Drive> drive = card == null ? Optional.empty() : drive();
     return new LoadJob.Request(
         file,
-        Files.readAllBytes(file),
+        bytes,
         name,
         card,
         drive,

@@ -7,10 +7,10 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** SHA-256 of bytes and streams, as 64 lower-case hexadecimal digits. */
-final class Hashes {
+public final class Hashes {
   private Hashes() {}
 
-  static String of(byte[] bytes) {
+  public static String of(byte[] bytes) {
     return HexFormat.of().formatHex(digest().digest(bytes));
   }
 

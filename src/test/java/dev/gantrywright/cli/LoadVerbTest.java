@@ -108,6 +108,26 @@ class LoadVerbTest {
   }
 
   @Test
+  void theCommandOfTheProfileServesWhereNoneIsTyped() throws Exception {
+    Path profile = folder.resolve("wagtail.printer.json");
+    Files.copy(SHEET, folder.resolve("board.board.json"));
+    Files.writeString(
+        profile,
+        """
+        {"format": 1, "name": "Wagtail", "board": {"sheet": "board.board.json"},
+         "build": {"flash": ["cp", "{file}", "%s"]}}
+        """
+            .formatted(folder.resolve("taken.bin").toString().replace("\\", "/")));
+    CommandRun run = load(bin, "--by", "--for", profile);
+    assertThat(run.status()).as(run.err() + run.out()).isZero();
+    assertThat(folder.resolve("taken.bin")).hasSameBinaryContentAs(bin);
+    Files.write(bin, new byte[200]);
+    CommandRun judged = load(bin, "--by", "--for", profile);
+    assertThat(judged.status()).as("the profile's board judges the image").isEqualTo(1);
+    assertThat(judged.out()).contains("load refused");
+  }
+
+  @Test
   void wholeChipEraseNeedsItsSentence() {
     Tool.need("echo");
     CommandRun refused =
