@@ -120,7 +120,12 @@ public final class BuildJob {
   }
 
   public BuildHistory history() {
-    return new BuildHistory(RecordPlace.of(records, printer.title()).resolve("builds.jsonl"));
+    return history(records, printer.title());
+  }
+
+  /** The builds of the printer with that title. */
+  public static BuildHistory history(Path records, String title) {
+    return new BuildHistory(RecordPlace.of(records, title).resolve("builds.jsonl"));
   }
 
   public void cancel() {
@@ -178,6 +183,15 @@ public final class BuildJob {
    * there.
    */
   public Cleaning cleaning() throws IOException {
+    return cleaning(printer, folder);
+  }
+
+  /**
+   * The same without a build command.
+   *
+   * @param folder the patched folder
+   */
+  public static Cleaning cleaning(OpenPrinter printer, Path folder) throws IOException {
     List<Path> kept = new ArrayList<>();
     for (Path file : PatchedFiles.of(printer, folder)) {
       kept.add(folder.relativize(file));

@@ -1,12 +1,14 @@
 package dev.gantrywright.cli;
 
 import dev.gantrywright.app.BuildJob;
+import dev.gantrywright.app.MeasuredImage;
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.app.Opening;
 import dev.gantrywright.app.RecordPlace;
 import dev.gantrywright.build.BuildResult;
 import dev.gantrywright.build.Cleaning;
 import dev.gantrywright.machine.ProfileProblem;
+import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.patch.Export;
 import dev.gantrywright.patch.ExportException;
 import dev.gantrywright.patch.ExportProgress;
@@ -57,6 +59,12 @@ final class BuildVerb implements Callable<Integer> {
       paramLabel = "NAMES",
       description = "The firmware folder's name map; without it the one that the profile names.")
   private Path names;
+
+  @Option(
+      names = "--keep",
+      description =
+          "Write what the image takes into the profile (build.image), so that check speaks of it.")
+  private boolean keep;
 
   @Option(names = "--clean", description = "Say what a clean step would delete; build nothing.")
   private boolean clean;
@@ -143,6 +151,9 @@ final class BuildVerb implements Callable<Integer> {
     }
     if (done.build().outcome() == BuildResult.Outcome.NOT_STARTED) {
       throw new DeviceProblem(done.build().problem().orElse("the build did not start"));
+    }
+    if (keep && done.measured().isPresent()) {
+      ProfileStore.save(MeasuredImage.into(printer.profile(), done.measured().get()), profile);
     }
     history.keep(spec, profile, past -> past.built(printer.profile(), done, job.command().shown()));
     out.done(job, folder, done);

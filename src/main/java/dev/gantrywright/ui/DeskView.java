@@ -1,7 +1,9 @@
 package dev.gantrywright.ui;
 
 import dev.gantrywright.app.History;
+import dev.gantrywright.app.MeasuredImage;
 import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.machine.BuiltImage;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.build.BuildView;
 import dev.gantrywright.ui.check.CheckView;
@@ -96,12 +98,22 @@ final class DeskView implements Subscription {
     stages.put(Stage.CHECK, () -> new CheckView(desk, this::waive));
     stages.put(Stage.WRITE, () -> new WriteView(desk, export, show));
     BuildDesk build =
-        new BuildDesk(around.records(), around.clock(), around.background(), around.view());
+        new BuildDesk(
+            around.records(),
+            around.clock(),
+            around.background(),
+            around.view(),
+            this::measured);
     stages.put(
         Stage.BUILD, () -> new BuildView(desk, around.catalog(), build, () -> patched(export)));
     LoadDesk load =
         new LoadDesk(
-            desk::sheet, around.records(), around.clock(), around.background(), around.view());
+            desk::printer,
+            () -> patched(export),
+            around.records(),
+            around.clock(),
+            around.background(),
+            around.view());
     stages.put(Stage.LOAD, () -> new LoadView(desk, load, build));
     subscriptions.add(build.state().listen(state -> outcome(Stage.BUILD, built(state))));
     subscriptions.add(load.state().listen(state -> outcome(Stage.LOAD, loaded(state))));
@@ -118,6 +130,14 @@ final class DeskView implements Subscription {
     }
   }
 
+  /** Keeps in the profile what the last image takes, so that the rules can speak of it. */
+  private void measured(BuiltImage image) {
+    if (!MeasuredImage.into(desk.profile(), image).equals(desk.profile())) {
+      desk.values()
+          .change(Texts.of("build.measured"), "", now -> MeasuredImage.into(now, image));
+    }
+  }
+
   private static StationState built(BuildState state) {
     return switch (state.kind()) {
       case RUNNING -> StationState.open(Texts.of("build.running"));
@@ -131,7 +151,9 @@ final class DeskView implements Subscription {
   private static StationState loaded(LoadState state) {
     return switch (state.kind()) {
       case COPYING -> StationState.open(Texts.of("load.copying"));
+      case FLASHING -> StationState.open(Texts.of("load.flashing"));
       case COPIED -> StationState.open(Texts.of("route.onCard"));
+      case FLASHED -> StationState.open(Texts.of("route.flashed"));
       case LOADED -> StationState.settled(Texts.of("route.loaded"));
       case FAILED -> new StationState(StationState.Sign.ERROR, 0, Texts.of("route.loadFailed"));
       default -> null;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.gantrywright.app.DemoWorkshop;
 import dev.gantrywright.board.Tool;
+import dev.gantrywright.machine.ProfileStore;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -68,6 +69,12 @@ class BuildVerbTest {
     assertThat(run.json().path("outcome").asString()).as(run.out()).isEqualTo("built");
     assertThat(run.json().path("warnings").asInt()).isZero();
     assertThat(run.status()).as(run.out()).isEqualTo(ExitStatus.FINE);
+    assertThat(Files.readString(heron)).doesNotContain("\"image\"");
+    assertThat(build("--keep", "--format", "json").status()).isEqualTo(ExitStatus.FINE);
+    long bytes = run.json().path("image").path("bytes").asLong();
+    assertThat(bytes).isPositive();
+    assertThat(ProfileStore.read(heron).build().image().bytes()).isEqualTo(bytes);
+    assertThat(ProfileStore.read(heron).build().image().address()).isEqualTo(0x08008000L);
   }
 
   @Test

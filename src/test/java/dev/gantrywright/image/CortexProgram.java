@@ -5,7 +5,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 
 /** A made-up Cortex-M program: vectors, functions that start with PUSH, pointers to them, text. */
-final class CortexProgram {
+public final class CortexProgram {
   private final ByteBuffer bytes;
   private final long base;
 
@@ -26,7 +26,7 @@ final class CortexProgram {
     }
   }
 
-  static CortexProgram f405(long offset) {
+  public static CortexProgram f405(long offset) {
     return new CortexProgram(0x08000000L + offset, 0x20020000L, 4096);
   }
 
@@ -45,7 +45,7 @@ final class CortexProgram {
     return this;
   }
 
-  byte[] raw() {
+  public byte[] raw() {
     return bytes.array().clone();
   }
 

@@ -16,6 +16,7 @@ import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
@@ -141,6 +142,7 @@ final class OpenWindow implements AutoCloseable {
   /** Clicks a node with the mouse. */
   void click(String selector) throws Exception {
     until(() -> shown(selector));
+    run(() -> scrollTo(window.scene().lookup(selector)));
     run(
         () -> {
           Node node = window.scene().lookup(selector);
@@ -150,6 +152,24 @@ final class OpenWindow implements AutoCloseable {
           robot.mouseClick(javafx.scene.input.MouseButton.PRIMARY);
         });
     WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** Scrolls as a user does until the node can be seen. */
+  private static void scrollTo(Node node) {
+    for (Node at = node.getParent(); at != null; at = at.getParent()) {
+      if (at instanceof ScrollPane pane && pane.getContent() != null) {
+        Node content = pane.getContent();
+        content.applyCss();
+        double whole = content.getLayoutBounds().getHeight();
+        double seen = pane.getViewportBounds().getHeight();
+        Bounds in = content.sceneToLocal(node.localToScene(node.getLayoutBounds()));
+        if (whole > seen) {
+          double wanted = (in.getMinY() + in.getMaxY() - seen) / 2;
+          pane.setVvalue(Math.max(0, Math.min(1, wanted / (whole - seen))));
+          pane.layout();
+        }
+      }
+    }
   }
 
   private boolean shown(String selector) {

@@ -2,6 +2,7 @@ package dev.gantrywright.ui.build;
 
 import dev.gantrywright.app.BuildJob;
 import dev.gantrywright.app.TiedDiagnostic;
+import dev.gantrywright.build.Cleaning;
 import dev.gantrywright.build.Diagnostic;
 import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.BuildDesk;
@@ -11,6 +12,7 @@ import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -31,6 +33,8 @@ final class BuildRunBox extends VBox {
   private final Button cancel;
   private final ProgressBar progress = new ProgressBar();
   private final Label words = Pieces.label("");
+  private final Button clean;
+  private final CleanBox cleaning;
   private final HBox outcome = Pieces.row(10);
   private final VBox said = new VBox(6);
   private final ObservableList<String> rows = FXCollections.observableArrayList();
@@ -49,6 +53,13 @@ final class BuildRunBox extends VBox {
             "act",
             () -> build.build(desk.printer(), folder.get()));
     cancel = Pieces.button("build-cancel", Texts.of("write.cancel"), "act-second", build::cancel);
+    clean =
+        Pieces.button(
+            "build-clean",
+            Texts.of("build.clean"),
+            "plain",
+            () -> build.askClean(desk.printer(), folder.get()));
+    cleaning = new CleanBox(build);
     progress.setPrefWidth(180);
     progress.setAccessibleText(Texts.of("build.running"));
     output.setFixedCellSize(19);
@@ -57,11 +68,12 @@ final class BuildRunBox extends VBox {
     output.setId("build-output");
     output.getStyleClass().add("sheet-list");
     VBox.setVgrow(output, Priority.ALWAYS);
-    getChildren().addAll(Pieces.row(10, start, cancel, progress, outcome), said, output);
+    getChildren().addAll(Pieces.row(10, start, cancel, progress, outcome, Pieces.gap(), clean), cleaning, said, output);
   }
 
   void show(BuildState state) {
     boolean running = state.kind() == BuildState.Kind.RUNNING;
+    clean.setDisable(running);
     start.setDisable(running || desk.profile().build().command().isEmpty());
     for (Node node : new Node[] {cancel, progress}) {
       node.setVisible(running);
@@ -85,6 +97,10 @@ final class BuildRunBox extends VBox {
     output.setVisible(!rows.isEmpty());
     said.getChildren().clear();
     state.done().ifPresent(this::results);
+  }
+
+  void cleaning(Optional<Cleaning> plan) {
+    cleaning.show(plan);
   }
 
   private void results(BuildJob.Done done) {

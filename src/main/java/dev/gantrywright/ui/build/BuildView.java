@@ -43,6 +43,7 @@ public final class BuildView extends HBox implements Subscription {
     this.build = build;
     this.folder = folder;
     BuildRunBox run = new BuildRunBox(desk, build, folder);
+    EarlierBuilds earlier = new EarlierBuilds();
     facts.setHgap(24);
     facts.setVgap(8);
     VBox left =
@@ -55,7 +56,8 @@ public final class BuildView extends HBox implements Subscription {
             facts,
             command,
             state,
-            run);
+            run,
+            earlier);
     command.getStyleClass().add("command-line");
     left.getStyleClass().add("form");
     HBox.setHgrow(left, Priority.ALWAYS);
@@ -68,6 +70,9 @@ public final class BuildView extends HBox implements Subscription {
     VBox.setVgrow(run, Priority.ALWAYS);
     getChildren().addAll(left, right);
     subscriptions.add(desk.values().history().observe(history -> show()));
+    subscriptions.add(build.earlier().observe(earlier::show));
+    subscriptions.add(build.cleaning().observe(run::cleaning));
+    build.look(desk.printer());
     subscriptions.add(
         build
             .state()

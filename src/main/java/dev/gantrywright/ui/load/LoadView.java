@@ -1,10 +1,13 @@
 package dev.gantrywright.ui.load;
 
+import dev.gantrywright.load.Caution;
 import dev.gantrywright.machine.Loader;
 import dev.gantrywright.machine.LoaderMedium;
 import dev.gantrywright.ui.draw.LoaderSteps;
+import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.BuildDesk;
 import dev.gantrywright.ui.state.LoadDesk;
+import dev.gantrywright.ui.state.LoadState;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
@@ -12,22 +15,35 @@ import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The Load stage: how this board takes its image, with the cautions of the work. */
 public final class LoadView extends ScrollPane implements Subscription {
+  /** Width of the cautions beside the buttons. */
+  private static final double BESIDE = 430;
+
   private final PrinterDesk desk;
   private final LoaderSteps steps = new LoaderSteps();
   private final GridPane facts = new GridPane();
   private final VBox body = new VBox(14);
+  private final ImageBox image;
   private final CardCopyBox copyBox;
+  private final CommandBox commandBox;
+  private final HBox outcome = Pieces.row(8);
+  private final VBox work = new VBox(14);
+  private final Cautions cautions = new Cautions();
   private final Subscriptions subscriptions = new Subscriptions();
 
   public LoadView(PrinterDesk desk, LoadDesk load, BuildDesk build) {
     this.desk = desk;
-    this.copyBox = new CardCopyBox(load, build);
+    this.image = new ImageBox(load);
+    this.copyBox = new CardCopyBox(load, image);
+    this.commandBox = new CommandBox(desk, load, image);
     getStyleClass().add("sheet-scroll");
     setFitToWidth(true);
     setFitToHeight(true);
@@ -35,6 +51,10 @@ public final class LoadView extends ScrollPane implements Subscription {
     setFocusTraversable(false);
     facts.setHgap(24);
     facts.setVgap(8);
+    cautions.setMinWidth(BESIDE);
+    cautions.setMaxWidth(BESIDE);
+    cautions.setPrefWidth(BESIDE);
+    HBox.setHgrow(work, Priority.ALWAYS);
     VBox page =
         new VBox(
             10,
@@ -46,9 +66,16 @@ public final class LoadView extends ScrollPane implements Subscription {
     page.getStyleClass().add("form");
     setContent(page);
     subscriptions.add(desk.opened().observe(opened -> show()));
-    subscriptions.add(load.state().observe(copyBox::show));
+    subscriptions.add(
+        desk.values()
+            .history()
+            .observe(history -> commandBox.told(history.present().build().flash())));
+    place(copyBox);
+    subscriptions.add(load.state().observe(this::loading));
+    subscriptions.add(load.image().observe(image::show));
+    subscriptions.add(load.kept().observe(image::kept));
     subscriptions.add(load.drives().observe(copyBox::drives));
-    subscriptions.add(build.state().observe(copyBox::built));
+    subscriptions.add(build.state().observe(image::built));
     load.look();
   }
 
@@ -61,50 +88,60 @@ public final class LoadView extends ScrollPane implements Subscription {
     }
     steps.show(loader.get());
     facts.getChildren().clear();
-    fact(0, "load.medium", Texts.of("load.medium." + loader.get().medium().word()));
     Long offset = loader.get().offset();
     fact(
-        1,
+        0,
         "load.offset",
         offset == null ? "–" : "0x" + Long.toHexString(offset).toUpperCase(Locale.ROOT));
-    fact(
-        2,
-        "load.sign",
-        loader.get().success() == null
-            ? "–"
-            : Texts.of("load.sign." + loader.get().success().word(), or(loader.get().renamedTo())));
     copyBox.proposeName(loader.get().looksFor());
-    body.getChildren().addAll(steps, facts, cautions(loader.get().medium()), copyBox);
+    LoaderMedium medium = loader.get().medium();
+    // The way that this board's loader takes stands first.
+    boolean carried = medium == LoaderMedium.CARD || medium == LoaderMedium.UF2;
+    cautions.show(
+        Caution.before(
+            medium == LoaderMedium.CARD
+                ? Caution.Act.CARD
+                : medium == LoaderMedium.UF2 ? Caution.Act.USB_DRIVE : Caution.Act.COMMAND));
+    work.getChildren().setAll(steps, image);
     if (!desk.remarks().isEmpty()) {
-      body.getChildren().add(Pieces.paragraph(Texts.of("load.checkFirst"), "quiet"));
+      work.getChildren().add(Pieces.paragraph(Texts.of("load.checkFirst"), "quiet"));
     }
+    work.getChildren()
+        .addAll(
+            carried
+                ? new Node[] {copyBox, commandBox}
+                : new Node[] {commandBox, copyBox});
+    body.getChildren().add(new HBox(28, work, new VBox(14, facts, cautions)));
   }
 
   private void fact(int row, String key, String value) {
     facts.addRow(row, Pieces.label(Texts.of(key), "field-label"), Pieces.label(value, "strong"));
   }
 
-  private static String or(String text) {
-    return text == null ? "–" : text;
+  private void loading(LoadState state) {
+    copyBox.show(state);
+    commandBox.show(state);
+    Mark mark =
+        switch (state.kind()) {
+          case COPIED, FLASHED, LOADED -> Mark.SETTLED;
+          case FAILED -> Mark.ERROR;
+          case UNSURE -> Mark.WARNING;
+          default -> Mark.OPEN;
+        };
+    outcome.getChildren().setAll(mark.sign(12), Pieces.paragraph(state.words()));
+    Inputs.show(outcome, state.kind() != LoadState.Kind.IDLE);
+    if (state.busy()) {
+      VBox at = state.kind() == LoadState.Kind.FLASHING ? commandBox : copyBox;
+      place(at);
+    }
   }
 
-  private static VBox cautions(LoaderMedium medium) {
-    VBox box = new VBox(6);
-    box.getChildren()
-        .addAll(
-            Pieces.row(
-                10,
-                Pieces.label(Texts.of("load.word"), "caution-word"),
-                Pieces.paragraph(Texts.of("load.caution"), "small")));
-    if (medium == LoaderMedium.CARD) {
-      box.getChildren()
-          .add(
-              Pieces.row(
-                  10,
-                  Pieces.label(Texts.of("load.notice"), "caution-word"),
-                  Pieces.paragraph(Texts.of("load.notice.card"), "small")));
-    }
-    return box;
+  /** What a load came to stands under the button that began it. */
+  private void place(VBox box) {
+    copyBox.getChildren().remove(outcome);
+    commandBox.getChildren().remove(outcome);
+    int under = box == copyBox ? CardCopyBox.UNDER : CommandBox.UNDER;
+    box.getChildren().add(under, outcome);
   }
 
   @Override
