@@ -151,7 +151,11 @@ public final class BuildJob {
     Optional<Verdict> verdict =
         image.isPresent()
             ? BuiltImageJudge.judge(
-                printer, image.get(), result.artefact().get(), PatchedFiles.of(printer, folder), records)
+                printer,
+                image.get(),
+                result.artefact().get(),
+                PatchedFiles.of(printer, folder),
+                records)
             : Optional.empty();
     history().add(entry(result, image));
     return new Done(result, tied(result), image, verdict, problem);

@@ -43,8 +43,7 @@ public final class FlashJob {
    * @param board name of the board
    * @throws LoadJob.Refused with one line
    */
-  public static void look(
-      LoadJob.Request request, FlashCommand flash, String confirm, String board)
+  public static void look(LoadJob.Request request, FlashCommand flash, String confirm, String board)
       throws LoadJob.Refused {
     Optional<String> refusal = request.verdict().flatMap(v -> v.refusal(request.reason()));
     if (refusal.isPresent()) {

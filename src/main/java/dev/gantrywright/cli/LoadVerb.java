@@ -166,8 +166,7 @@ final class LoadVerb implements Callable<Integer> {
     }
   }
 
-  private Integer copy(
-      LoadJob job, LoadPrinter printer, Optional<Verdict> verdict, byte[] bytes)
+  private Integer copy(LoadJob job, LoadPrinter printer, Optional<Verdict> verdict, byte[] bytes)
       throws IOException {
     Card card = new FolderCard(folder());
     LoadJob.Request request = request(job, card, verdict, bytes);
@@ -203,8 +202,8 @@ final class LoadVerb implements Callable<Integer> {
             past.taken(ProfileStore.read(profile), request, ImageFile.read(file).sha256(), drive));
   }
 
-  private LoadJob.Request request(
-      LoadJob job, Card card, Optional<Verdict> verdict, byte[] bytes) throws IOException {
+  private LoadJob.Request request(LoadJob job, Card card, Optional<Verdict> verdict, byte[] bytes)
+      throws IOException {
     String name = as != null ? as : job.looksFor().orElse(file.getFileName().toString());
     Optional<Drive> drive = card == null ? Optional.empty() : drive();
     return new LoadJob.Request(

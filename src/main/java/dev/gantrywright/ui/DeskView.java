@@ -99,11 +99,7 @@ final class DeskView implements Subscription {
     stages.put(Stage.WRITE, () -> new WriteView(desk, export, show));
     BuildDesk build =
         new BuildDesk(
-            around.records(),
-            around.clock(),
-            around.background(),
-            around.view(),
-            this::measured);
+            around.records(), around.clock(), around.background(), around.view(), this::measured);
     stages.put(
         Stage.BUILD, () -> new BuildView(desk, around.catalog(), build, () -> patched(export)));
     LoadDesk load =
@@ -133,8 +129,7 @@ final class DeskView implements Subscription {
   /** Keeps in the profile what the last image takes, so that the rules can speak of it. */
   private void measured(BuiltImage image) {
     if (!MeasuredImage.into(desk.profile(), image).equals(desk.profile())) {
-      desk.values()
-          .change(Texts.of("build.measured"), "", now -> MeasuredImage.into(now, image));
+      desk.values().change(Texts.of("build.measured"), "", now -> MeasuredImage.into(now, image));
     }
   }
 

@@ -68,7 +68,12 @@ final class BuildRunBox extends VBox {
     output.setId("build-output");
     output.getStyleClass().add("sheet-list");
     VBox.setVgrow(output, Priority.ALWAYS);
-    getChildren().addAll(Pieces.row(10, start, cancel, progress, outcome, Pieces.gap(), clean), cleaning, said, output);
+    getChildren()
+        .addAll(
+            Pieces.row(10, start, cancel, progress, outcome, Pieces.gap(), clean),
+            cleaning,
+            said,
+            output);
   }
 
   void show(BuildState state) {

@@ -35,8 +35,7 @@ final class CleanBox extends VBox {
     if (files.isEmpty()) {
       getChildren()
           .add(
-              Pieces.row(
-                  8, Mark.SETTLED.sign(12), Pieces.label(Texts.of("build.nothingToClean"))));
+              Pieces.row(8, Mark.SETTLED.sign(12), Pieces.label(Texts.of("build.nothingToClean"))));
       return;
     }
     StringBuilder names = new StringBuilder();

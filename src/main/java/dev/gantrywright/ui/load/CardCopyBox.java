@@ -79,8 +79,7 @@ final class CardCopyBox extends VBox {
   }
 
   private void back() {
-    Inputs.path(card)
-        .ifPresentOrElse(load::returned, () -> load.state().set(LoadDesk.missing()));
+    Inputs.path(card).ifPresentOrElse(load::returned, () -> load.state().set(LoadDesk.missing()));
   }
 
   void show(LoadState state) {

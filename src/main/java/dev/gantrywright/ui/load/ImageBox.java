@@ -95,9 +95,7 @@ final class ImageBox extends VBox {
     String hash = chosen.image().sha256().substring(0, 12);
     String format = chosen.image().format().words();
     if (chosen.verdict().isEmpty()) {
-      remarks
-          .getChildren()
-          .add(row(Mark.NOTE, Texts.of("load.notJudged", format, size, hash)));
+      remarks.getChildren().add(row(Mark.NOTE, Texts.of("load.notJudged", format, size, hash)));
       return;
     }
     Verdict verdict = chosen.verdict().get();
@@ -138,10 +136,7 @@ final class ImageBox extends VBox {
           .getChildren()
           .add(
               Pieces.button(
-                  "load-kept",
-                  kept.getFileName().toString(),
-                  "plain",
-                  () -> load.choose(kept)));
+                  "load-kept", kept.getFileName().toString(), "plain", () -> load.choose(kept)));
     }
     Inputs.show(earlier, !images.isEmpty());
   }

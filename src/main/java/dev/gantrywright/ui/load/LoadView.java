@@ -107,10 +107,7 @@ public final class LoadView extends ScrollPane implements Subscription {
       work.getChildren().add(Pieces.paragraph(Texts.of("load.checkFirst"), "quiet"));
     }
     work.getChildren()
-        .addAll(
-            carried
-                ? new Node[] {copyBox, commandBox}
-                : new Node[] {commandBox, copyBox});
+        .addAll(carried ? new Node[] {copyBox, commandBox} : new Node[] {commandBox, copyBox});
     body.getChildren().add(new HBox(28, work, new VBox(14, facts, cautions)));
   }
 

@@ -130,8 +130,7 @@ public final class LoadDesk {
 
   private JudgedFile read(OpenPrinter now, Path file, Path folder) {
     try {
-      return new JudgedFile(
-          file, Optional.of(ChosenImage.of(now, file, folder, records)), "");
+      return new JudgedFile(file, Optional.of(ChosenImage.of(now, file, folder, records)), "");
     } catch (IOException unreadable) {
       return new JudgedFile(file, Optional.empty(), unreadable.getMessage());
     }
@@ -181,8 +180,7 @@ public final class LoadDesk {
     background.execute(
         () -> {
           // An image that is still being read in is read here: the bytes loaded are those judged.
-          JudgedFile read =
-              chosen.image().isPresent() ? chosen : read(now, chosen.file(), folder);
+          JudgedFile read = chosen.image().isPresent() ? chosen : read(now, chosen.file(), folder);
           LoadState end = run(read, now, act);
           List<Path> images = keptImages();
           view.execute(

@@ -38,12 +38,7 @@ final class LoadRun {
   /**
    * @param said is told that a flashing command has printed another line
    */
-  LoadRun(
-      LoadJob job,
-      OpenPrinter printer,
-      ChosenImage image,
-      Clock clock,
-      Runnable said) {
+  LoadRun(LoadJob job, OpenPrinter printer, ChosenImage image, Clock clock, Runnable said) {
     this.job = job;
     this.printer = printer;
     this.image = image;
@@ -91,12 +86,12 @@ final class LoadRun {
   LoadState flash(List<String> words, String confirm, String reason) {
     try {
       FlashCommand command = FlashCommand.of(words, image.file());
-      LoadJob.Request request = request(image.file().getFileName().toString(), null, Optional.empty(), reason);
+      LoadJob.Request request =
+          request(image.file().getFileName().toString(), null, Optional.empty(), reason);
       FlashJob.look(request, command, confirm, printer.sheet() == null ? "" : board());
       flash = new FlashJob(job, request, command, listener(), clock);
       BuildResult result = flash.run(image.image().sha256());
-      LoadState.Kind kind =
-          result.exit() == 0 ? LoadState.Kind.FLASHED : LoadState.Kind.FAILED;
+      LoadState.Kind kind = result.exit() == 0 ? LoadState.Kind.FLASHED : LoadState.Kind.FAILED;
       return new LoadState(kind, Optional.empty(), FlashJob.told(result), last());
     } catch (LoadJob.Refused refused) {
       return failed(Texts.of("load.refused", shortened(refused.getMessage())));
