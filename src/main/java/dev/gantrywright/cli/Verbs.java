@@ -20,6 +20,7 @@ final class Verbs {
         new WatchVerb(),
         new ProveVerb(),
         new PracticeVerb(),
+        new SheetVerb(),
         new HistoryVerb());
   }
 }

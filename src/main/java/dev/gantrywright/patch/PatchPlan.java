@@ -9,6 +9,9 @@ import dev.gantrywright.header.IniDocument;
 import dev.gantrywright.header.Outcome;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -168,11 +171,21 @@ public final class PatchPlan {
         line.file(),
         line.line(),
         line.before(),
-        new String(after.getBytes(StandardCharsets.ISO_8859_1), StandardCharsets.UTF_8),
+        new String(after.getBytes(StandardCharsets.ISO_8859_1), charset(result)),
         line.macro(),
         line.path(),
         line.value(),
         line.note());
+  }
+
+  /** UTF-8 where the whole file is, as the header engine reads the line before. */
+  private static Charset charset(byte[] file) {
+    try {
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(file));
+      return StandardCharsets.UTF_8;
+    } catch (CharacterCodingException other) {
+      return StandardCharsets.ISO_8859_1;
+    }
   }
 
   private static byte[] bytes(FirmwareFolder folder, String path) {
