@@ -38,8 +38,7 @@ final class BuildPart {
                 + Texts.count(facts.path("errors").asLong(0), "error")
                 + ", "
                 + Texts.count(facts.path("warnings").asLong(0), "warning")
-                + String.format(
-                    Locale.ROOT, ", %.1f s", facts.path("millis").asLong(0) / 1000.0),
+                + String.format(Locale.ROOT, ", %.1f s", facts.path("millis").asLong(0) / 1000.0),
             facts.path("outcome").asString("").equals("built") ? Sign.FINE : Sign.ERROR));
     rows.add(Texts.code("Command", facts.path("command").asString("–")));
     if (facts.path("problem").isString()) {
@@ -69,8 +68,7 @@ final class BuildPart {
         Texts.fact(
             "In flash",
             image.path("start").isNumber()
-                ? flash
-                    + String.format(Locale.ROOT, " from 0x%08X", image.path("start").asLong(0))
+                ? flash + String.format(Locale.ROOT, " from 0x%08X", image.path("start").asLong(0))
                 : flash));
     if (image.path("ramBytes").isNumber()) {
       rows.add(Texts.fact("In RAM", Texts.bytes(image.path("ramBytes").asLong(0))));
@@ -90,7 +88,8 @@ final class BuildPart {
       rows.add(
           List.of(
               new Cell(level, sign(level)),
-              Cell.of(remark.path("text").asString("") + " " + remark.path("evidence").asString(""))));
+              Cell.of(
+                  remark.path("text").asString("") + " " + remark.path("evidence").asString(""))));
     }
     if (!rows.isEmpty()) {
       blocks.add(
@@ -141,12 +140,13 @@ final class BuildPart {
               rows.add(
                   Texts.fact(
                       "Against the build",
-                      same ? "the image of the last good build" : "another image than the last good build",
+                      same
+                          ? "the image of the last good build"
+                          : "another image than the last good build",
                       same ? Sign.FINE : Sign.WARNING));
             });
     if (facts.path("because").isString()) {
-      rows.add(
-          Texts.fact("Overridden, because", facts.path("because").asString(""), Sign.WARNING));
+      rows.add(Texts.fact("Overridden, because", facts.path("because").asString(""), Sign.WARNING));
     }
     return new Section("load", "Load", List.of(new Block.Facts(rows)));
   }

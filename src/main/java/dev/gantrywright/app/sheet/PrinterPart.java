@@ -123,8 +123,7 @@ final class PrinterPart {
             Texts.text("Pin", 3),
             Texts.text("Inverted", 2),
             Texts.text("Own pull-up", 2)),
-        List.of(
-            "fitted", "contact", "sensor", "input", "voltage", "pin", "inverted", "pullUp"));
+        List.of("fitted", "contact", "sensor", "input", "voltage", "pin", "inverted", "pullUp"));
   }
 
   private static void heaters(Subject subject, List<Block> blocks) {
@@ -164,8 +163,7 @@ final class PrinterPart {
     for (String name : names) {
       List<Cell> row = new ArrayList<>();
       row.add(Cell.of(name));
-      fields.forEach(
-          field -> row.add(Cell.of(subject.value(group + "." + name + "." + field))));
+      fields.forEach(field -> row.add(Cell.of(subject.value(group + "." + name + "." + field))));
       rows.add(row);
     }
     blocks.add(new Block.Table(caption, columns, rows));

@@ -50,7 +50,9 @@ final class ProofPart {
     String port = facts.path("port").asString("–");
     return facts.path("practice").asBoolean(false)
         ? Texts.fact(
-            "On", "the practice board, which stands in for the machine: not the machine", Sign.WARNING)
+            "On",
+            "the practice board, which stands in for the machine: not the machine",
+            Sign.WARNING)
         : Texts.code("On", port);
   }
 

@@ -28,7 +28,8 @@ final class SettingsPart {
     } else {
       FirmwareRelease now = FirmwareRelease.of(subject.printer().folder());
       facts.add(Texts.fact("Release", now.name()));
-      facts.add(Texts.code("SHA-256 of its " + now.files() + " header and settings files", now.sha256()));
+      facts.add(
+          Texts.code("SHA-256 of its " + now.files() + " header and settings files", now.sha256()));
       facts.add(Texts.code("Name map", subject.value("build.names")));
     }
     export.ifPresent(event -> written(event, facts));
@@ -46,8 +47,7 @@ final class SettingsPart {
   private static void written(Event event, List<Block.Fact> facts) {
     JsonNode export = event.facts();
     facts.add(Texts.fact("Patched folder written", Texts.when(event)));
-    facts.add(
-        Texts.fact("from release", export.path("firmware").path("release").asString("–")));
+    facts.add(Texts.fact("from release", export.path("firmware").path("release").asString("–")));
     facts.add(Texts.code("to", export.path("patched").asString("–")));
     for (JsonNode file : export.path("changed")) {
       facts.add(Texts.code(file.path("path").asString(""), file.path("after").asString("")));

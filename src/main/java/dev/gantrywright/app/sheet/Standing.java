@@ -91,8 +91,7 @@ final class Standing {
     }
     return after(EventKind.EXPORT, build.get())
         ? done("Build", build.get())
-        : Texts.fact(
-            "Build", words(build.get()) + "; older than the patched folder", Sign.WARNING);
+        : Texts.fact("Build", words(build.get()) + "; older than the patched folder", Sign.WARNING);
   }
 
   private Block.Fact load() {

@@ -16,7 +16,8 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * What a sheet is about.
  *
- * @param plan what would be written now; null where the printer has no firmware folder or no name map
+ * @param plan what would be written now; null where the printer has no firmware folder or no name
+ *     map
  * @param values the profile as a tree
  * @param state of the profile as it stands
  */
@@ -27,8 +28,7 @@ record Subject(
     Timeline past,
     ObjectNode values,
     ProfileState state) {
-  static Subject of(
-      OpenPrinter printer, ProfileFindings findings, PatchPlan plan, Timeline past) {
+  static Subject of(OpenPrinter printer, ProfileFindings findings, PatchPlan plan, Timeline past) {
     return new Subject(
         printer,
         findings,

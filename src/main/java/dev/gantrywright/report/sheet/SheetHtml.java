@@ -148,8 +148,7 @@ public final class SheetHtml {
     for (Block.Column column : table.columns()) {
       String width =
           String.format(Locale.ROOT, "width: %.2f%%", (double) PERCENT * column.share() / all);
-      out.element(
-          "th", column.head(), "scope", "col", "class", set(column), "style", width);
+      out.element("th", column.head(), "scope", "col", "class", set(column), "style", width);
     }
     out.close("tr").close("thead").line().open("tbody").line();
     for (List<Cell> row : table.rows()) {

@@ -12,8 +12,8 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.GregorianCalendar;
 import java.util.Calendar;
+import java.util.GregorianCalendar;
 import java.util.TimeZone;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -66,8 +66,7 @@ public final class SheetPdf {
   }
 
   private static void dated(PDDocument document, Sheet sheet, LocalDate day) {
-    Calendar midnight =
-        GregorianCalendar.from(day.atStartOfDay(ZoneOffset.UTC));
+    Calendar midnight = GregorianCalendar.from(day.atStartOfDay(ZoneOffset.UTC));
     midnight.setTimeZone(TimeZone.getTimeZone("UTC"));
     PDDocumentInformation information = document.getDocumentInformation();
     information.setTitle(sheet.title());

@@ -3,8 +3,8 @@ package dev.gantrywright.report.sheet;
 import java.util.Locale;
 
 /**
- * The pictures of a sheet as SVG: rectangles, lines, polygons and circles only, which is what the PDF
- * writer draws.
+ * The pictures of a sheet as SVG: rectangles, lines, polygons and circles only, which is what the
+ * PDF writer draws.
  */
 final class SheetPictures {
   private static final double WIDTH = 600;
@@ -65,8 +65,17 @@ final class SheetPictures {
     String box = "0 0 " + number(width) + " " + number(height);
     if (forPdf) {
       out.open(
-          "svg", "alt", label, "viewBox", box, "width", number(width), "height", number(height),
-          "class", kind);
+          "svg",
+          "alt",
+          label,
+          "viewBox",
+          box,
+          "width",
+          number(width),
+          "height",
+          number(height),
+          "class",
+          kind);
     } else {
       out.open("svg", "role", "img", "aria-label", label, "viewBox", box, "class", kind);
     }

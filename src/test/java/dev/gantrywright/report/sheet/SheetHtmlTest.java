@@ -38,7 +38,12 @@ class SheetHtmlTest {
     SourceCode source = validator.getSourceCode();
     MessageEmitterAdapter errors =
         new MessageEmitterAdapter(
-            null, source, false, new ImageCollector(source), 0, false,
+            null,
+            source,
+            false,
+            new ImageCollector(source),
+            0,
+            false,
             new TextMessageEmitter(out, false));
     errors.setErrorsOnly(true);
     errors.setHtml(true);
@@ -82,8 +87,7 @@ class SheetHtmlTest {
     }
     assertThat(seen).isGreaterThan(3);
     for (Sign sign : Sign.values()) {
-      Matcher shapes =
-          Pattern.compile("#[0-9a-f]{6}").matcher(new SheetPictures(false).sign(sign));
+      Matcher shapes = Pattern.compile("#[0-9a-f]{6}").matcher(new SheetPictures(false).sign(sign));
       assertThat(shapes.find()).isTrue();
       // 3:1 for signs: WCAG 2.2, 1.4.11.
       assertThat(contrastOnWhite(shapes.group())).as(sign.name()).isGreaterThan(3);

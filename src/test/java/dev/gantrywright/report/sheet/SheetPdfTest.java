@@ -41,7 +41,9 @@ class SheetPdfTest {
               document.getDocumentCatalog().getMetadata().toByteArray(),
               java.nio.charset.StandardCharsets.UTF_8);
       assertThat(xmp).contains("pdfuaid");
-      document.getPages().forEach(page -> assertThat(page.getMediaBox().getHeight()).isBetween(841f, 842f));
+      document
+          .getPages()
+          .forEach(page -> assertThat(page.getMediaBox().getHeight()).isBetween(841f, 842f));
     }
   }
 
@@ -103,8 +105,7 @@ class SheetPdfTest {
 
         @Override
         protected void processTextPosition(TextPosition text) {
-          boolean sameLine =
-              last != null && Math.abs(last.getYDirAdj() - text.getYDirAdj()) < 0.1;
+          boolean sameLine = last != null && Math.abs(last.getYDirAdj() - text.getYDirAdj()) < 0.1;
           if (sameLine
               && text.getXDirAdj() > last.getXDirAdj()
               && text.getXDirAdj() + 0.6 < last.getXDirAdj() + last.getWidthDirAdj()) {
