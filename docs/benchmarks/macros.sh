@@ -1,11 +1,14 @@
 #!/usr/bin/env bash
-# Whole-process times, in turns: the verb macros over all device headers of avr-libc, and Universal
-# Ctags listing their definitions. Needs bash, avr-libc, universal-ctags; run from the project's root
-# after "mvn -q -B -DskipTests package". usage: docs/benchmarks/macros.sh [RUNS] [JAVA OPTIONS...]
+# Whole-process times, in turns: the verb macros over all device headers of avr-libc, started with the
+# launcher bin/gantrywright and with plain "java -jar", and Universal Ctags listing their definitions.
+# Needs bash, avr-libc, universal-ctags; run from the project's root on a machine with nothing else to
+# do, after "mvn -q -B -DskipTests package". usage: docs/benchmarks/macros.sh [RUNS]
 set -eu
 runs=${1:-9}
-[ $# -gt 0 ] && shift
 files=(/usr/lib/avr/include/avr/io*.h)
+launcher() { bin/gantrywright macros "${files[@]}"; }
+plain() { java -jar target/gantrywright.jar macros "${files[@]}"; }
+ctags_() { ctags --languages=C --langmap=C:.h --kinds-C=d -f /dev/null "${files[@]}"; }
 ms() { # milliseconds of one command
   local from to
   from=$(date +%s%N)
@@ -13,13 +16,16 @@ ms() { # milliseconds of one command
   to=$(date +%s%N)
   echo $(((to - from) / 1000000))
 }
-median() { sort -n | awk '{v[NR] = $1} END {print v[int((NR + 1) / 2)] " ms (" v[1] " to " v[NR] ")"}'; }
-a=$(mktemp) b=$(mktemp)
+out=$(mktemp -d)
 for ((i = 0; i <= runs; i++)); do
-  x=$(ms java "$@" -jar target/gantrywright.jar macros "${files[@]}")
-  y=$(ms ctags --languages=C --langmap=C:.h --kinds-C=d -f /dev/null "${files[@]}")
-  [ "$i" -eq 0 ] || { echo "$x" >> "$a"; echo "$y" >> "$b"; }
+  for peer in launcher plain ctags_; do
+    took=$(ms "$peer")
+    [ "$i" -eq 0 ] || echo "$took" >> "$out/$peer"
+  done
 done
-echo "${#files[@]} files, $(cat "${files[@]}" | wc -c) bytes, $runs runs each in turn, first pair not counted"
-echo "macros: median $(median < "$a")"
-echo "ctags:  median $(median < "$b")"
+echo "${#files[@]} files, $(cat "${files[@]}" | wc -c) bytes, $runs runs each in turn, first round not counted"
+for peer in launcher plain ctags_; do
+  sort -n "$out/$peer" | awk -v peer="${peer%_}" \
+    '{v[NR] = $1} END {printf "%-9s median %d ms (%d to %d)\n", peer, v[int((NR + 1) / 2)], v[1], v[NR]}'
+done
+rm -r "$out"

@@ -36,7 +36,7 @@ final class MacrosText implements ListingRun.Receiver {
     MacrosText text = new MacrosText(out, err, files.size() > 1);
     int helpers = Math.min(Runtime.getRuntime().availableProcessors(), files.size()) - 1;
     try {
-      ListingRun.run(macros(arguments), files, threads(), helpers, text);
+      ListingRun.run(macros(arguments), files, new Threads(), helpers, text);
     } catch (IOException e) {
       throw new DeviceProblem("cannot write the listing: " + e.getMessage());
     }
@@ -55,12 +55,14 @@ final class MacrosText implements ListingRun.Receiver {
     return folders;
   }
 
-  private static Executor threads() {
-    return task -> {
+  /** A class rather than a lambda: a run over a few headers should not pay for making one. */
+  private static final class Threads implements Executor {
+    @Override
+    public void execute(Runnable task) {
       Thread thread = new Thread(task, "listing");
       thread.setDaemon(true);
       thread.start();
-    };
+    }
   }
 
   @Override
@@ -70,8 +72,12 @@ final class MacrosText implements ListingRun.Receiver {
       out.write(line.getBytes(StandardCharsets.UTF_8));
     }
     listing.writeTo(out);
-    for (Problem problem : listing.problems()) {
-      err.println(problem);
+    List<Problem> problems = listing.problems();
+    for (int i = 0; i < problems.size(); i++) {
+      err.println(problems.get(i));
+    }
+    if (!problems.isEmpty()) {
+      err.flush();
     }
   }
 

@@ -24,7 +24,9 @@ public final class PlainMacros {
       return OptionalInt.empty();
     }
     PrintWriter err =
-        new PrintWriter(new OutputStreamWriter(System.err, Charset.defaultCharset()), true);
+        new PrintWriter(
+            new OutputStreamWriter(
+                new FileOutputStream(FileDescriptor.err), Charset.defaultCharset()));
     int status;
     try {
       status = MacrosText.print(arguments, new FileOutputStream(FileDescriptor.out), err);

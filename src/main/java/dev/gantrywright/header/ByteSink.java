@@ -29,11 +29,12 @@ final class ByteSink {
       bytes = Arrays.copyOf(bytes, Math.max(bytes.length * 2, size + to - from + 1));
     }
     byte[] target = bytes;
+    byte[] classes = CharacterClass.table();
     int at = mark;
     target[at++] = ' ';
     for (int i = from; i < to; i++) {
       int c = source[i];
-      if (CharacterClass.plain(c)) {
+      if ((classes[c & 0xff] & CharacterClass.UNPLAIN_BIT) == 0) {
         target[at++] = (byte) c;
       } else if (CharacterClass.blank(c)) {
         if (target[at - 1] != ' ') {

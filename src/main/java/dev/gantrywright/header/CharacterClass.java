@@ -9,6 +9,15 @@ final class CharacterClass {
   private static final byte UNPLAIN = 16;
   private static final byte[] CLASS = classes();
 
+  /** The bits of {@link #table} that make a byte part of a name. */
+  static final int NAME_BITS = NAME_START | DIGIT;
+
+  /** The bit of {@link #table} at which the search for a line's end looks twice. */
+  static final int STOP_BIT = STOP;
+
+  /** The bit of {@link #table} that keeps a byte from being listed as it stands. */
+  static final int UNPLAIN_BIT = UNPLAIN;
+
   private CharacterClass() {}
 
   private static byte[] classes() {
@@ -37,6 +46,14 @@ final class CharacterClass {
     return c;
   }
 
+  /**
+   * The classes of all 256 bytes, for the innermost loops: a virtual machine that has just started
+   * pays for every call. Not to be changed.
+   */
+  static byte[] table() {
+    return CLASS;
+  }
+
   static boolean nameStart(int c) {
     return (CLASS[c & 0xff] & NAME_START) != 0;
   }
@@ -52,11 +69,6 @@ final class CharacterClass {
   /** White space inside a line; NUL counts, as compilers have it. */
   static boolean blank(int c) {
     return (CLASS[c & 0xff] & BLANK) != 0;
-  }
-
-  /** A byte that is listed as it stands wherever it stands. */
-  static boolean plain(int c) {
-    return (CLASS[c & 0xff] & UNPLAIN) == 0;
   }
 
   /** A byte at which the search for the end of a line has to look twice. */

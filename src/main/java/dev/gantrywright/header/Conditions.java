@@ -2,6 +2,7 @@ package dev.gantrywright.header;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Decides the conditions of {@code #if} and its kin against the macros in force. */
 final class Conditions {
@@ -41,7 +42,7 @@ final class Conditions {
 
   List<Token> expand(SourceFile file, int row, List<Token> tokens) {
     try {
-      return new MacroExpander(new Names(file, row)::macro).expand(tokens);
+      return new MacroExpander(new Names(file, row)).expand(tokens);
     } catch (ExpansionLimit e) {
       return List.of();
     }
@@ -70,7 +71,7 @@ final class Conditions {
   private Result expression(SourceFile file, int row) {
     Names names = new Names(file, row);
     try {
-      List<Token> tokens = new MacroExpander(names::macro, true).expand(file.tokens().behind(row));
+      List<Token> tokens = new MacroExpander(names, true).expand(file.tokens().behind(row));
       Truth truth = ConditionParser.evaluate(tokens, names).truth();
       return new Result(truth, names.evidence(null), null);
     } catch (ConditionError | ExpansionLimit e) {
@@ -80,7 +81,7 @@ final class Conditions {
   }
 
   /** The names as one condition sees them. */
-  private final class Names implements ConditionNames {
+  private final class Names implements ConditionNames, Function<String, MacroBody> {
     private final SourceFile file;
     private final int row;
     private final List<Evidence.Item> items = new ArrayList<>();
@@ -116,6 +117,11 @@ final class Conditions {
                   m ->
                       m instanceof Meaning.Undefined
                           || m instanceof Meaning.Defined d && d.file() == file);
+    }
+
+    @Override
+    public MacroBody apply(String name) {
+      return macro(name);
     }
 
     @Override

@@ -40,14 +40,18 @@ public final class ListingRun {
       throws IOException {
     ListingRun run = new ListingRun(macros, List.copyOf(files));
     for (int i = 0; i < helpers; i++) {
-      executor.execute(run::work);
+      executor.execute(run.new Work());
     }
     run.receive(receiver);
   }
 
-  private void work() {
-    while (one()) {
-      // the next file
+  /** One helper's part. */
+  private final class Work implements Runnable {
+    @Override
+    public void run() {
+      while (one()) {
+        // the next file
+      }
     }
   }
 

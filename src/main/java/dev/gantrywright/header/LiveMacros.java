@@ -2,11 +2,11 @@ package dev.gantrywright.header;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * The macros that are live at the end of a file, as a compiler would list them: a name without a
@@ -16,6 +16,9 @@ import java.util.Map;
 public final class LiveMacros {
   private final SearchPath includes;
   private final SourceFile commandLine;
+  private final SourceFile c;
+  private final SourceFile cpp;
+  private final Unknowns unknowns = Unknowns.undefined();
 
   /**
    * Prepares listings.
@@ -26,6 +29,8 @@ public final class LiveMacros {
   public LiveMacros(List<String> defines, List<Path> include) {
     this.includes = new SearchPath(include);
     this.commandLine = commandLine(defines);
+    this.c = builtIn(Language.C);
+    this.cpp = builtIn(Language.CPP);
   }
 
   /**
@@ -34,16 +39,16 @@ public final class LiveMacros {
    * @throws IOException when the file cannot be read
    */
   public MacroListing of(Path file) throws IOException {
-    SourceFile source = SourceFile.of(file.toString(), Files.readAllBytes(file));
+    SourceFile source = SourceFile.of(file.toString(), FileBytes.read(file));
     Language language = Language.of(file.toString());
-    Evaluation evaluation = new Evaluation(language, includes, Unknowns.undefined(), null, true);
-    SourceFile builtIn = builtIn(language);
+    SourceFile builtIn = language == Language.C ? c : cpp;
+    int expected = source.table().size();
+    Evaluation evaluation = new Evaluation(language, includes, unknowns, null, true, expected);
     evaluation.include(builtIn, null, -1);
     evaluation.include(commandLine, null, -1);
     evaluation.include(source, null, -1);
     MacroTable.Symbol[] live =
-        evaluation.macros().defined(f -> f == builtIn || f != source && isPredefinition(f));
-    NameSort.sort(live);
+        NameSort.sorted(evaluation.macros().defined(new NotListed(builtIn, source)));
     ByteSink out = new ByteSink(source.bytes().length / 2);
     MacroPrinter printer = new MacroPrinter(out);
     for (MacroTable.Symbol symbol : live) {
@@ -54,9 +59,17 @@ public final class LiveMacros {
     return new MacroListing(file, out, problems);
   }
 
-  /** Compilers for Unix-like systems include this header by themselves before the first line. */
-  private static boolean isPredefinition(SourceFile file) {
-    return file.path().endsWith("/stdc-predef.h");
+  /** The files whose macros are there before the first line of a header. */
+  private record NotListed(SourceFile builtIn, SourceFile source) implements Predicate<SourceFile> {
+    @Override
+    public boolean test(SourceFile file) {
+      return file == builtIn || file != source && isPredefinition(file);
+    }
+
+    /** Compilers for Unix-like systems include this header by themselves. */
+    private static boolean isPredefinition(SourceFile file) {
+      return file.path().endsWith("/stdc-predef.h");
+    }
   }
 
   static SourceFile builtIn(Language language) {

@@ -38,7 +38,10 @@ final class MacroExpander {
     if (++depth > MOST_NESTING) {
       throw new ExpansionLimit("macro arguments are nested too deeply");
     }
-    Deque<Token> in = new ArrayDeque<>(tokens);
+    Deque<Token> in = new ArrayDeque<>(tokens.size() + 1);
+    for (int i = 0; i < tokens.size(); i++) {
+      in.addLast(tokens.get(i));
+    }
     List<Token> out = new ArrayList<>();
     while (!in.isEmpty()) {
       Token token = in.pop();

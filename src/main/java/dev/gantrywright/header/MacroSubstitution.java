@@ -32,7 +32,17 @@ final class MacroSubstitution {
         out.add(token);
       }
     }
-    out.removeIf(t -> t.kind() == TokenKind.PLACEMARKER);
+    return withoutPlacemarkers();
+  }
+
+  private List<Token> withoutPlacemarkers() {
+    int kept = 0;
+    for (int i = 0; i < out.size(); i++) {
+      if (out.get(i).kind() != TokenKind.PLACEMARKER) {
+        out.set(kept++, out.get(i));
+      }
+    }
+    out.subList(kept, out.size()).clear();
     return out;
   }
 

@@ -175,8 +175,10 @@ final class MacroTable {
   Symbol[] defined(Predicate<SourceFile> left) {
     Symbol[] out = new Symbol[used];
     int count = 0;
+    SourceFile kept = null;
     for (Symbol s : slots) {
-      if (s != null && s.defined() && !left.test(s.file)) {
+      if (s != null && s.defined() && (s.file == kept || !left.test(s.file))) {
+        kept = s.file;
         out[count++] = s;
       }
     }

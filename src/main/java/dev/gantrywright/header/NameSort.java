@@ -14,21 +14,35 @@ final class NameSort {
 
   private final MacroTable.Symbol[] symbols;
   private final long[] keys;
+
+  /** Indices of the symbols: moving a number is cheaper than moving a reference. */
+  private final int[] order;
+
   private int[] work = new int[48];
   private int todo;
 
   private NameSort(MacroTable.Symbol[] symbols) {
     this.symbols = symbols;
     this.keys = new long[symbols.length];
+    this.order = new int[symbols.length];
+    for (int i = 0; i < order.length; i++) {
+      order[i] = i;
+    }
   }
 
-  static void sort(MacroTable.Symbol[] symbols) {
+  /** The symbols in the order of their names. */
+  static MacroTable.Symbol[] sorted(MacroTable.Symbol[] symbols) {
     NameSort sort = new NameSort(symbols);
     sort.put(0, symbols.length, 0);
     while (sort.todo > 0) {
       sort.todo -= 3;
       sort.group(sort.work[sort.todo], sort.work[sort.todo + 1], sort.work[sort.todo + 2]);
     }
+    MacroTable.Symbol[] out = new MacroTable.Symbol[symbols.length];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = symbols[sort.order[i]];
+    }
+    return out;
   }
 
   private void put(int low, int high, int depth) {
@@ -43,7 +57,7 @@ final class NameSort {
   /** Sorts a range by the eight bytes at a depth; ranges that are equal there are left to do. */
   private void group(int low, int high, int depth) {
     for (int i = low; i < high; i++) {
-      keys[i] = key(symbols[i], depth);
+      keys[i] = key(symbols[order[i]], depth);
     }
     byKey(low, high);
     int start = low;
@@ -59,11 +73,18 @@ final class NameSort {
 
   /** Eight bytes of the name as a signed number that sorts as they do; zeros behind its end. */
   private static long key(MacroTable.Symbol s, int depth) {
-    long key = 0;
+    byte[] t = s.text;
     int from = s.from + depth;
-    int to = s.from + s.length;
+    int left = s.length - depth;
+    if (left >= 8) {
+      int high = t[from] << 24 | (t[from + 1] & 0xff) << 16 | (t[from + 2] & 0xff) << 8;
+      int low = t[from + 4] << 24 | (t[from + 5] & 0xff) << 16 | (t[from + 6] & 0xff) << 8;
+      long both = (long) (high | t[from + 3] & 0xff) << 32;
+      return (both | (low | t[from + 7] & 0xff) & 0xFFFF_FFFFL) ^ Long.MIN_VALUE;
+    }
+    long key = 0;
     for (int i = 0; i < 8; i++) {
-      key = key << 8 | (from + i < to ? s.text[from + i] & 0xff : 0);
+      key = key << 8 | (i < left ? t[from + i] & 0xff : 0);
     }
     return key ^ Long.MIN_VALUE;
   }
@@ -75,24 +96,25 @@ final class NameSort {
   private void byKey(int low, int high) {
     for (int gap : GAPS) {
       if (gap < high - low) {
-        pass(low, high, gap);
+        pass(keys, order, low, high, gap);
       }
     }
   }
 
-  private void pass(int low, int high, int gap) {
-    for (int i = low + gap; i < high; i++) {
+  private static void pass(long[] keys, int[] order, int low, int high, int gap) {
+    int first = low + gap;
+    for (int i = first; i < high; i++) {
       long key = keys[i];
       int j = i;
       if (keys[j - gap] > key) {
-        MacroTable.Symbol symbol = symbols[i];
+        int moved = order[i];
         do {
           keys[j] = keys[j - gap];
-          symbols[j] = symbols[j - gap];
+          order[j] = order[j - gap];
           j -= gap;
-        } while (j - gap >= low && keys[j - gap] > key);
+        } while (j >= first && keys[j - gap] > key);
         keys[j] = key;
-        symbols[j] = symbol;
+        order[j] = moved;
       }
     }
   }

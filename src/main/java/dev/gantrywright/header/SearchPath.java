@@ -19,12 +19,27 @@ final class SearchPath implements IncludeResolver {
   private final List<Path> folders;
   private final Map<String, Optional<SourceFile>> files = new ConcurrentHashMap<>();
 
+  /** What the angled form of a header found: the same wherever it stands. */
+  private final Map<String, Optional<SourceFile>> angledFound = new ConcurrentHashMap<>();
+
   SearchPath(List<Path> folders) {
     this.folders = List.copyOf(folders);
   }
 
   @Override
   public SourceFile find(String header, boolean angled, SourceFile from, boolean next) {
+    if (angled && !next) {
+      Optional<SourceFile> known = angledFound.get(header);
+      if (known == null) {
+        known = Optional.ofNullable(search(header, true, from, false));
+        angledFound.put(header, known);
+      }
+      return known.orElse(null);
+    }
+    return search(header, angled, from, next);
+  }
+
+  private SourceFile search(String header, boolean angled, SourceFile from, boolean next) {
     Path name;
     try {
       name = Path.of(header);
@@ -63,7 +78,14 @@ final class SearchPath implements IncludeResolver {
 
   /** The file, read once, or null. Two names of one file give one file. */
   private SourceFile open(Path path) {
-    return files.computeIfAbsent(path.toString(), p -> read(path)).orElse(null);
+    String key = path.toString();
+    Optional<SourceFile> known = files.get(key);
+    if (known == null) {
+      Optional<SourceFile> read = read(path);
+      known = files.putIfAbsent(key, read);
+      known = known == null ? read : known; // another thread may have been first
+    }
+    return known.orElse(null);
   }
 
   private Optional<SourceFile> read(Path path) {
@@ -71,7 +93,7 @@ final class SearchPath implements IncludeResolver {
       if (!Files.isRegularFile(path) || Files.size(path) > LARGEST) {
         return Optional.empty();
       }
-      return Optional.of(SourceFile.of(path.toString(), Files.readAllBytes(path)));
+      return Optional.of(SourceFile.of(path.toString(), FileBytes.read(path)));
     } catch (IOException e) {
       return Optional.empty();
     }

@@ -98,19 +98,27 @@ class SourceCursor {
     }
     unplain = true;
     int start = p;
-    p = q + 1;
+    p = toAsterisk(q + 1);
     while (p < n) {
-      if (b[p] == '*') {
-        int next = pastSplices(p + 1);
-        if (at(next) == '/') {
-          p = next + 1;
-          return true;
-        }
+      int next = pastSplices(p + 1);
+      if (at(next) == '/') {
+        p = next + 1;
+        return true;
       }
-      p++;
+      p = toAsterisk(p + 1);
     }
     openComment = start;
     return true;
+  }
+
+  private int toAsterisk(int from) {
+    byte[] bytes = b;
+    int end = n;
+    int q = from;
+    while (q < end && bytes[q] != '*') {
+      q++;
+    }
+    return q;
   }
 
   final boolean atLineComment() {
@@ -126,19 +134,18 @@ class SourceCursor {
         return;
       }
       int length = c == '\\' ? splice(p) : 0;
-      p += length > 0 ? length : 1;
+      p = length > 0 ? p + length : toStop(p + 1);
     }
   }
 
   /** Goes to the end of the logical line, past comments and literals. */
   final void skipLine(boolean inDirective) {
-    while (p < n) {
-      int c = b[p];
-      if (!CharacterClass.stop(c)) {
-        p++;
-        continue;
+    while (true) {
+      p = toStop(p);
+      if (p >= n) {
+        return;
       }
-      switch (c) {
+      switch (b[p]) {
         case '\n', '\r' -> {
           return;
         }
@@ -164,6 +171,18 @@ class SourceCursor {
         }
       }
     }
+  }
+
+  /** The offset of the first byte from here on that may end a line or open something. */
+  private int toStop(int from) {
+    byte[] bytes = b;
+    byte[] classes = CharacterClass.table();
+    int end = n;
+    int q = from;
+    while (q < end && (classes[bytes[q] & 0xff] & CharacterClass.STOP_BIT) == 0) {
+      q++;
+    }
+    return q;
   }
 
   /** Passes a string or character constant; one that is not closed ends with its logical line. */

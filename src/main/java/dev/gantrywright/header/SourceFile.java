@@ -10,6 +10,7 @@ import java.util.List;
 /** The bytes of one file with its directives; everything else is worked out when first asked. */
 final class SourceFile {
   private static final int UNDECIDED = -1;
+  private static final Charset ASCII = StandardCharsets.ISO_8859_1;
 
   /** Up to here a line is counted rather than looked up in an index of all lines. */
   private static final int NEAR = 1 << 14;
@@ -136,7 +137,16 @@ final class SourceFile {
   }
 
   String text(int from, int to) {
-    return new String(bytes, from, to - from, charset());
+    return new String(bytes, from, to - from, isAscii(from, to) ? ASCII : charset());
+  }
+
+  private boolean isAscii(int from, int to) {
+    for (int i = from; i < to; i++) {
+      if (bytes[i] < 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** A physical line counted from 1, without its line end. */

@@ -29,13 +29,18 @@ public final class SystemFolders {
     List<Path> out = new ArrayList<>();
     Path compiler = newest(root.resolve("usr/lib/gcc").resolve(triplet));
     if (compiler != null) {
-      out.add(compiler.resolve("include"));
+      addFolder(out, compiler.resolve("include"));
     }
-    out.add(root.resolve("usr/local/include"));
-    out.add(root.resolve("usr/include").resolve(triplet));
-    out.add(root.resolve("usr/include"));
-    out.removeIf(folder -> !Files.isDirectory(folder));
+    addFolder(out, root.resolve("usr/local/include"));
+    addFolder(out, root.resolve("usr/include").resolve(triplet));
+    addFolder(out, root.resolve("usr/include"));
     return List.copyOf(out);
+  }
+
+  private static void addFolder(List<Path> out, Path folder) {
+    if (Files.isDirectory(folder)) {
+      out.add(folder);
+    }
   }
 
   private static Path newest(Path versions) {

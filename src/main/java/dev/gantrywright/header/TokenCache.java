@@ -1,12 +1,14 @@
 package dev.gantrywright.header;
 
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReferenceArray;
 
-/** Tokens of the directives of one file, cut when first needed and kept for the next evaluation. */
+/**
+ * Tokens of the directives of one file, cut when first needed and kept for the next evaluation.
+ * Threads may race to fill a slot: what they put there is immutable and equal, so either will do.
+ */
 final class TokenCache {
   private final SourceFile file;
-  private volatile AtomicReferenceArray<Object> kept;
+  private volatile Object[] kept;
 
   TokenCache(SourceFile file) {
     this.file = file;
@@ -17,24 +19,24 @@ final class TokenCache {
    */
   @SuppressWarnings("unchecked") // such a row holds nothing else
   List<Token> behind(int directive) {
-    AtomicReferenceArray<Object> slots = slots();
-    Object known = slots.get(directive);
+    Object[] slots = slots();
+    Object known = slots[directive];
     if (known == null) {
-      known = List.copyOf(lex(directive));
-      slots.set(directive, known);
+      known = lex(directive);
+      slots[directive] = known;
     }
     return (List<Token>) known;
   }
 
   /** The macro that a definition makes, or null if its parameter list is malformed. */
   MacroBody macro(int directive) {
-    AtomicReferenceArray<Object> slots = slots();
-    Object known = slots.get(directive);
+    Object[] slots = slots();
+    Object known = slots[directive];
     if (known == null) {
       boolean function = file.table().has(directive, DirectiveTable.FUNCTION_LIKE);
       known = MacroBody.parse(lex(directive), function);
       if (known != null) {
-        slots.set(directive, known);
+        slots[directive] = known;
       }
     }
     return (MacroBody) known;
@@ -46,10 +48,10 @@ final class TokenCache {
         TokenLexer.lex(file.bytes(), table.nameEnd(directive), table.end(directive)));
   }
 
-  private AtomicReferenceArray<Object> slots() {
-    AtomicReferenceArray<Object> known = kept;
+  private Object[] slots() {
+    Object[] known = kept;
     if (known == null) {
-      known = new AtomicReferenceArray<>(file.table().size());
+      known = new Object[file.table().size()];
       kept = known;
     }
     return known;
