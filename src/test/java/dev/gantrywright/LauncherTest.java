@@ -82,8 +82,7 @@ class LauncherTest {
   }
 
   private static FileTime later(Path file) throws IOException {
-    return FileTime.fromMillis(
-        Files.getLastModifiedTime(file).toMillis() + 10_000);
+    return FileTime.fromMillis(Files.getLastModifiedTime(file).toMillis() + 10_000);
   }
 
   @Test

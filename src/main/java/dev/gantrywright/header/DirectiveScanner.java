@@ -216,8 +216,8 @@ final class DirectiveScanner extends SourceCursor {
   }
 
   /**
-   * Takes {@code #define NAME …} spelled as nearly every line of a large header has it, in few calls;
-   * false, and nothing done, where it is spelled otherwise.
+   * Takes {@code #define NAME …} spelled as nearly every line of a large header has it, in few
+   * calls; false, and nothing done, where it is spelled otherwise.
    */
   private boolean plainDefinition() {
     byte[] bytes = b;
@@ -253,13 +253,7 @@ final class DirectiveScanner extends SourceCursor {
     p = q;
     skipLine(true);
     table.add(
-        DirectiveKind.DEFINE,
-        unplain ? flags : flags | DirectiveTable.PLAIN,
-        start,
-        from,
-        q,
-        p,
-        h);
+        DirectiveKind.DEFINE, unplain ? flags : flags | DirectiveTable.PLAIN, start, from, q, p, h);
     return true;
   }
 
