@@ -4,5 +4,5 @@
 set -eu
 cd "$(dirname "$0")/../.."
 [ -f target/test.classpath ] || mvn -q -o -B dependency:build-classpath -Dmdep.includeScope=test -Dmdep.outputFile=target/test.classpath
-java -XX:+UseSerialGC -Xmx256m -cp "target/classes:target/test-classes:$(cat target/test.classpath)" \
+java -XX:+UseSerialGC -Xmx256m ${JAVA_MORE:-} -cp "target/classes:target/test-classes:$(cat target/test.classpath)" \
   dev.gantrywright.app.ManyBoardsBenchmark "${1:-200}" "${2:-32}"

@@ -29,13 +29,19 @@ public final class BaudSearch {
   private final Connector connector;
   private final SerialSettings settings;
   private final Dialect dialect;
+  private final String question;
   private final LongSupplier nanoTime;
 
+  /**
+   * @throws IllegalArgumentException when the dialect's question is known to move, heat or write
+   */
   public BaudSearch(
       Connector connector, SerialSettings settings, Dialect dialect, LongSupplier nanoTime) {
     this.connector = connector;
     this.settings = settings;
     this.dialect = dialect;
+    // Nothing has been asked of the user yet: what is sent here must be a question.
+    this.question = new CommandGate(CommandTable.standard(), dialect).question(identity(dialect));
     this.nanoTime = nanoTime;
   }
 
@@ -56,6 +62,10 @@ public final class BaudSearch {
       }
     }
     return heard;
+  }
+
+  private static String identity(Dialect dialect) {
+    return dialect.identityQuery().isBlank() ? dialect.endstopQuery() : dialect.identityQuery();
   }
 
   /** The usual rates with the one that is described first. */
@@ -93,13 +103,13 @@ public final class BaudSearch {
     long text = 0;
     long all = 0;
     try (Transport line = connector.open(settings.withBaud(baud))) {
-      byte[] question = ("\n" + dialect.identityQuery() + "\n").getBytes(StandardCharsets.US_ASCII);
+      byte[] asked = ("\n" + question + "\n").getBytes(StandardCharsets.US_ASCII);
       long end = nanoTime.getAsLong() + patience.toNanos();
       long askAgain = nanoTime.getAsLong();
       byte[] buffer = new byte[1024];
       while (!answered[0] && nanoTime.getAsLong() - end < 0) {
         if (nanoTime.getAsLong() - askAgain >= 0) {
-          line.write(question);
+          line.write(asked);
           askAgain += patience.toNanos() / 3;
         }
         int n = line.read(buffer, Duration.ofMillis(50));

@@ -147,6 +147,11 @@ public final class CommandGate {
     };
   }
 
+  /** A question as it is sent; empty where the text is none. */
+  String question(String text) {
+    return reading.getOrDefault(key(plain(text)), "");
+  }
+
   private static boolean printable(String command) {
     return command.length() <= LONGEST
         && command.chars().allMatch(c -> (c >= ' ' && c < 0x7F) || c == '\t');

@@ -90,14 +90,17 @@ public final class LineProtocol {
 
   /** Sends the stop command at once, ahead of everything, and gives up all that waits. */
   public void stop(CompletableFuture<StopOutcome> outcome, long now) {
-    settleAll(Outcome.STOPPED, "a stop overtook it", now);
-    if (stopping != null) {
-      stopping.complete(new StopOutcome(false, "", now - stopSentAt));
-    }
+    CompletableFuture<StopOutcome> earlier = stopping;
+    long earlierSentAt = stopSentAt;
     stopping = outcome;
     stopSentAt = now;
     draining = false;
     peer.send(Framing.afterBreak(dialect.stop()));
+    // Told last: whoever hears of it and asks again at once comes behind the stop.
+    settleAll(Outcome.STOPPED, "a stop overtook it", now);
+    if (earlier != null) {
+      earlier.complete(new StopOutcome(false, "", now - earlierSentAt));
+    }
   }
 
   /** The line has gone: everything that waits is told so. */

@@ -39,6 +39,11 @@ public record Reply(
     lines = List.copyOf(lines);
   }
 
+  /** A command that went with its line, or never reached one. */
+  static Reply lost(String command, String why, long nanos) {
+    return new Reply(command, Outcome.LOST, List.of(), why, 0, nanos);
+  }
+
   public boolean answered() {
     return outcome == Outcome.ANSWERED;
   }

@@ -21,6 +21,30 @@ public interface Transport extends AutoCloseable {
    */
   int read(byte[] into, Duration wait) throws LinkException;
 
+  /** Takes what a line brings. */
+  @FunctionalInterface
+  interface Receiver {
+    /**
+     * @param bytes only good during the call
+     * @param count how many of them came; 0 now and then while the line is quiet
+     * @return false to end
+     */
+    boolean take(byte[] bytes, int count);
+  }
+
+  /**
+   * Hands over what arrives, on the calling thread, until the receiver has enough.
+   *
+   * @throws LinkException when the line is gone or closed
+   */
+  default void receive(Receiver receiver) throws LinkException {
+    byte[] buffer = new byte[4096];
+    while (receiver.take(buffer, read(buffer, Duration.ofMillis(100)))) {
+      // The receiver says when it is over.
+      continue;
+    }
+  }
+
   /**
    * Writes all bytes, in order.
    *

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Asks a connected machine for endstops, stored settings and identity, and compares. */
 public final class Proof {
@@ -28,7 +29,11 @@ public final class Proof {
       Map<String, String> identity)
       throws LinkException, InterruptedException {
     Dialect dialect = session.dialect();
-    Reply endstops = ask(session, dialect.endstopQuery());
+    EndstopReader reader = new EndstopReader(dialect);
+    // A board that woke up slowly may still owe the answer to an earlier question: asked twice, the
+    // second answer is the right one.
+    Reply endstops =
+        askUntil(session, dialect.endstopQuery(), lines -> !reader.read(lines).isEmpty());
     if (!endstops.answered()) {
       throw new LinkException(
           LinkException.Kind.SILENT,
@@ -40,12 +45,19 @@ public final class Proof {
               + "): look at link.endstopQuery");
     }
     List<Check> checks = new ArrayList<>();
-    List<EndstopReading> readings = new EndstopReader(dialect).read(endstops.lines());
+    List<EndstopReading> readings = reader.read(endstops.lines());
     checks.addAll(new RestCheck(profile, dialect.endstopNames()).judge(readings, touched));
     SettingsCheck settings = new SettingsCheck(profile, dialect);
     Map<String, StoredSettings.Value> stored = Map.of();
     if (!dialect.settingsQuery().isBlank()) {
-      stored = new StoredSettings(dialect).read(ask(session, dialect.settingsQuery()).lines());
+      StoredSettings settingsReader = new StoredSettings(dialect);
+      stored =
+          settingsReader.read(
+              askUntil(
+                      session,
+                      dialect.settingsQuery(),
+                      lines -> !settingsReader.read(lines).isEmpty())
+                  .lines());
       checks.addAll(settings.judge(stored));
     }
     List<String> says = List.of();
@@ -61,6 +73,13 @@ public final class Proof {
         checks,
         toSend.isEmpty() ? "" : settings.explanation(),
         toSend);
+  }
+
+  private static Reply askUntil(
+      LineSession session, String question, Predicate<List<String>> fits)
+      throws LinkException, InterruptedException {
+    Reply reply = ask(session, question);
+    return reply.answered() && fits.test(reply.lines()) ? reply : ask(session, question);
   }
 
   private static Reply ask(LineSession session, String question)

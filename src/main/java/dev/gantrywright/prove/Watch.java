@@ -23,6 +23,9 @@ import java.util.function.LongSupplier;
 public final class Watch implements AutoCloseable {
   private static final long LONGEST_PAUSE_NANOS = 2_000_000_000L;
 
+  /** Answers that may wait for the listener: what a busy computer may let slip by at once. */
+  private static final int MOST_BEHIND = 64;
+
   private final LineSession session;
   private final EndstopReader reader;
   private final EndstopNames names;
@@ -103,8 +106,8 @@ public final class Watch implements AutoCloseable {
 
   /**
    * One question, and the one after it. At full rate the next is asked by the thread that got the
-   * answer, while this one is still looked at, so that the line does not wait for two changes of
-   * thread; a listener that is too slow holds it up.
+   * answer, while this one is still looked at, so that the line does not wait for a change of
+   * thread; a listener that falls further and further behind holds it up.
    */
   private final class Question {
     private final long number;
@@ -120,7 +123,7 @@ public final class Watch implements AutoCloseable {
     }
 
     private void hurry(Reply answer) {
-      if (answer.answered() && !isClosed() && number - looked <= 1) {
+      if (answer.answered() && !isClosed() && number - looked <= MOST_BEHIND) {
         next();
       }
     }

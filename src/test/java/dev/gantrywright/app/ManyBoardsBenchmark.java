@@ -38,6 +38,9 @@ public final class ManyBoardsBenchmark {
                 o -> threads.accumulateAndGet(Thread.activeCount(), Math::max),
                 () -> false);
         double seconds = (System.nanoTime() - began) / 1e9;
+        outcomes.stream()
+            .filter(o -> !o.passed())
+            .forEach(o -> System.out.println(o.board().name() + ": " + o));
         long passed = outcomes.stream().filter(Outcome::passed).count();
         double[] took =
             outcomes.stream().mapToDouble(o -> o.took().toNanos() / 1e6).sorted().toArray();

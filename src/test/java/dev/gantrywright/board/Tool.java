@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -36,10 +37,30 @@ public final class Tool {
     }
   }
 
+  /** The same for something that is no program, such as pseudo-terminals. */
+  public static void needThat(boolean there, String what) {
+    if (Boolean.getBoolean("board.required") && !there) {
+      fail("%s not here, and board.required is true", what);
+    }
+    assumeTrue(there, what + " not here");
+  }
+
   public static boolean present(String program) {
+    return find(program).isPresent();
+  }
+
+  /** The program's path; where it is missing the test is skipped or fails as by {@link #need}. */
+  public static Path path(String program) {
+    need(program);
+    return find(program).orElseThrow();
+  }
+
+  private static Optional<Path> find(String program) {
     String path = System.getenv().getOrDefault("PATH", "");
     return List.of((path + ":/usr/sbin:/sbin").split(":")).stream()
-        .anyMatch(dir -> Files.isExecutable(Path.of(dir, program)));
+        .map(dir -> Path.of(dir, program))
+        .filter(Files::isExecutable)
+        .findFirst();
   }
 
   /** Runs a program, both streams together, in the C locale. */

@@ -1,6 +1,7 @@
 package dev.gantrywright.link;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.gantrywright.link.BaudSearch.Heard;
 import dev.gantrywright.link.practice.Fault;
@@ -46,5 +47,21 @@ class BaudSearchTest {
   void aSilentBoardIsNoError() throws Exception {
     List<Heard> heard = search(9_600, List.of(9_600), new Fault.Silence(0, 1e6));
     assertThat(heard).containsExactly(new Heard(9_600, false, 0));
+  }
+
+  @Test
+  void asksNothingThatMoves() {
+    Dialect dangerous = DialectFile.with(java.util.Map.of("identityQuery", "G28"));
+    assertThatThrownBy(
+            () ->
+                new BaudSearch(
+                    settings -> {
+                      throw new AssertionError("opened");
+                    },
+                    SerialSettings.at(9_600),
+                    dangerous,
+                    System::nanoTime))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("link.identityQuery");
   }
 }

@@ -1,5 +1,6 @@
 package dev.gantrywright.link;
 
+import dev.gantrywright.board.Tool;
 import dev.gantrywright.link.practice.PracticeBoard;
 import dev.gantrywright.link.practice.PracticePty;
 import dev.gantrywright.link.practice.PracticeServer;
@@ -40,7 +41,7 @@ public interface Peer extends AutoCloseable {
       case MEMORY -> new Memory(board);
       case TCP, RFC2217 -> new Tcp(kind, board, wire);
       case PTY -> {
-        RequiredTools.assume(Pty.available(), "pseudo-terminals");
+        Tool.needThat(Pty.available(), "pseudo-terminals");
         yield new OnPty(board, wire);
       }
     };

@@ -2,6 +2,7 @@ package dev.gantrywright.link;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.gantrywright.board.Tool;
 import dev.gantrywright.link.practice.PracticeBoard;
 import dev.gantrywright.link.practice.PracticePty;
 import dev.gantrywright.link.practice.Wire;
@@ -28,7 +29,7 @@ class ReconnectCyclesTest {
 
   @BeforeEach
   void ptys() {
-    RequiredTools.assume(Pty.available(), "pseudo-terminals");
+    Tool.needThat(Pty.available(), "pseudo-terminals");
   }
 
   @Test

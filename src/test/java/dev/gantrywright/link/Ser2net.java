@@ -1,5 +1,6 @@
 package dev.gantrywright.link;
 
+import dev.gantrywright.board.Tool;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -20,7 +21,7 @@ public final class Ser2net implements AutoCloseable {
 
   /** Starts it, or skips the test where it is not installed. */
   public static Ser2net serve(String device, Path folder) throws Exception {
-    Path program = RequiredTools.program("ser2net");
+    Path program = Tool.path("ser2net");
     int port = freePort();
     Path config =
         Files.writeString(

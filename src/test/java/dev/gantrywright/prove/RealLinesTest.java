@@ -2,10 +2,10 @@ package dev.gantrywright.prove;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.gantrywright.board.Tool;
 import dev.gantrywright.link.Connector;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.PracticeMachines;
-import dev.gantrywright.link.RequiredTools;
 import dev.gantrywright.link.Ser2net;
 import dev.gantrywright.link.Sessions;
 import dev.gantrywright.link.practice.AxisMotion;
@@ -41,7 +41,7 @@ class RealLinesTest {
 
   @BeforeEach
   void ptys() {
-    RequiredTools.assume(Pty.available(), "pseudo-terminals");
+    Tool.needThat(Pty.available(), "pseudo-terminals");
   }
 
   private interface Job {

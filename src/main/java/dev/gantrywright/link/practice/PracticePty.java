@@ -38,9 +38,9 @@ public final class PracticePty implements AutoCloseable {
     try {
       for (int n = pty.read(buffer); n >= 0; n = pty.read(buffer)) {
         if (n > 0) {
-          byte[] heard = wire.carry(Arrays.copyOf(buffer, n));
+          byte[] heard = wire.toBoard(Arrays.copyOf(buffer, n));
           byte[] answer = line.take(heard, heard.length, nanoTime.getAsLong());
-          pty.write(wire.carry(answer));
+          pty.write(wire.toClient(answer));
         }
       }
     } catch (IOException e) {

@@ -112,9 +112,9 @@ public final class PracticeServer implements AutoCloseable {
       for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
         byte[] data = codec.decode(buffer, n);
         out.write(codec.takeReplies());
-        byte[] heard = wire.carry(data);
+        byte[] heard = wire.toBoard(data);
         byte[] answer = line.take(heard, heard.length, nanoTime.getAsLong());
-        out.write(codec.encode(wire.carry(answer)));
+        out.write(codec.encode(wire.toClient(answer)));
         out.flush();
       }
     } catch (IOException e) {

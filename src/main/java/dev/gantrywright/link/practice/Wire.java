@@ -5,18 +5,20 @@ import java.util.concurrent.locks.LockSupport;
 
 /**
  * What a real wire would do to the practice board's bytes: it takes time, and at another baud rate
- * than the board's it turns text to noise.
+ * than the board's it turns text to noise. A board has two wires, one each way, and works at once:
+ * an exchange lasts as long as its bytes, from the arrival of the question on.
  */
 public final class Wire {
   /** Start, eight data and stop bit. */
   private static final int BITS_PER_BYTE = 10;
 
-  private static final long OVERRUN_NANOS = 300_000L;
+  /** A system wakes a sleeper late by some tens of microseconds; the last of a wait is spun. */
+  private static final long SPUN_NANOS = 400_000L;
 
   private final int boardBaud;
   private final boolean paced;
   private volatile int clientBaud;
-  private long free;
+  private long heardAt;
 
   /**
    * @param boardBaud what the board is set to, bit/s
@@ -42,10 +44,28 @@ public final class Wire {
     return clientBaud;
   }
 
-  /** The bytes as they come out at the far end, after the time that they take. */
-  public byte[] carry(byte[] bytes) {
+  /** Time that so many bytes take, in nanoseconds; 0 where the wire takes none. */
+  public long nanosFor(int bytes) {
+    return paced && boardBaud > 0 ? bytes * BITS_PER_BYTE * 1_000_000_000L / boardBaud : 0;
+  }
+
+  /** The client's bytes as they come out at the board, after the time that they take. */
+  public synchronized byte[] toBoard(byte[] bytes) {
+    heardAt = System.nanoTime() + nanosFor(bytes.length);
+    return carried(bytes, heardAt);
+  }
+
+  /**
+   * The board's answer as it comes out at the client. The board begins it at the moment at which it
+   * has heard the last byte: it needs no time to think.
+   */
+  public synchronized byte[] toClient(byte[] bytes) {
+    return carried(bytes, heardAt + nanosFor(bytes.length));
+  }
+
+  private byte[] carried(byte[] bytes, long until) {
     if (paced && boardBaud > 0) {
-      occupy(bytes.length * BITS_PER_BYTE * 1_000_000_000L / boardBaud);
+      await(until);
     }
     if (boardBaud <= 0 || boardBaud == clientBaud) {
       return bytes;
@@ -58,16 +78,13 @@ public final class Wire {
     return noise;
   }
 
-  /**
-   * Waits until the wire would have carried the bytes. A wait that the system let run over a little
-   * is not added to the next one: a wire does not wait for a scheduler.
-   */
-  private synchronized void occupy(long nanos) {
-    long now = System.nanoTime();
-    long begin = free != 0 && now - free < OVERRUN_NANOS ? free : now;
-    free = begin + nanos;
-    for (long left = free - now; left > 0; left = free - System.nanoTime()) {
-      LockSupport.parkNanos(left);
+  private static void await(long until) {
+    for (long left = until - System.nanoTime(); left > 0; left = until - System.nanoTime()) {
+      if (left > SPUN_NANOS) {
+        LockSupport.parkNanos(left - SPUN_NANOS);
+      } else {
+        Thread.onSpinWait();
+      }
       if (Thread.currentThread().isInterrupted()) {
         return;
       }

@@ -18,8 +18,8 @@ import org.apache.commons.net.telnet.TelnetClient;
 import org.apache.commons.net.telnet.TelnetOption;
 
 /**
- * A remote serial port after RFC 2217. The telnet library knows no time-outs, so a thread of its
- * own reads; it ends with the connection.
+ * A remote serial port after RFC 2217. The telnet library knows no time-outs: whoever wants to read
+ * with one is served by a thread that ends with the connection; {@link #receive} needs none.
  */
 public final class Rfc2217Transport implements Transport {
   /** Hangs up without taking the streams from under a thread that writes. */
@@ -40,9 +40,10 @@ public final class Rfc2217Transport implements Transport {
   private final Telnet telnet;
   private final ComPortOption comPort;
   private final String name;
-  private final ByteQueue arrived = new ByteQueue(1 << 16);
   private final OutputStream out;
   private final CountDownLatch ended = new CountDownLatch(1);
+  private ByteQueue arrived;
+  private boolean received;
   private volatile boolean closed;
   private volatile String refusal = "";
 
@@ -69,15 +70,12 @@ public final class Rfc2217Transport implements Transport {
       telnet.addOptionHandler(new SuppressGAOptionHandler(true, true, true, true));
       // Our own thread reads; another one between it and the wire would only cost time.
       telnet.setReaderThread(false);
+      telnet.setSocketFactory(new BufferedSocket.Factory());
       telnet.setConnectTimeout((int) patience.toMillis());
       telnet.connect(host, port);
       telnet.setTcpNoDelay(true);
       telnet.setKeepAlive(true);
-      Rfc2217Transport line = new Rfc2217Transport(telnet, comPort, name);
-      Thread reader = new Thread(line::pump, "rfc2217 " + host + ":" + port);
-      reader.setDaemon(true);
-      reader.start();
-      return line.asked(settings);
+      return new Rfc2217Transport(telnet, comPort, name).asked(settings);
     } catch (IOException | InvalidTelnetOptionException e) {
       if (telnet.reached()) {
         telnet.hangUp();
@@ -119,6 +117,7 @@ public final class Rfc2217Transport implements Transport {
   /** A server that refuses says why and hangs up; its words may still be on the way. */
   private void awaitLastWords() {
     try {
+      queue();
       boolean over = ended.await(1, TimeUnit.SECONDS);
       refusal = over ? refusal : "";
     } catch (InterruptedException e) {
@@ -140,7 +139,40 @@ public final class Rfc2217Transport implements Transport {
     return comPort.confirmedBaud();
   }
 
-  private void pump() {
+  /** What the thread that reads puts in; it is begun when first wanted. */
+  private synchronized ByteQueue queue() {
+    if (arrived == null) {
+      if (received) {
+        throw new IllegalStateException(name + " is being received already");
+      }
+      ByteQueue filled = new ByteQueue(1 << 16);
+      arrived = filled;
+      Thread reader = new Thread(() -> fill(filled), name);
+      reader.setDaemon(true);
+      reader.start();
+    }
+    return arrived;
+  }
+
+  private void fill(ByteQueue queue) {
+    try {
+      hear(
+          (bytes, count) -> {
+            try {
+              return queue.put(bytes, 0, count);
+            } catch (InterruptedException e) {
+              Thread.currentThread().interrupt();
+              return false;
+            }
+          });
+    } finally {
+      queue.end();
+      ended.countDown();
+    }
+  }
+
+  /** Reads until the connection ends, here or there, or the receiver has enough. */
+  private void hear(Receiver receiver) {
     byte[] buffer = new byte[4096];
     try {
       InputStream in = telnet.getInputStream();
@@ -149,20 +181,39 @@ public final class Rfc2217Transport implements Transport {
         if (first && n > 0) {
           first = false;
           refusal = ServerRefusal.in(buffer, n);
+          if (!refusal.isEmpty()) {
+            return;
+          }
         }
-        if (!arrived.put(buffer, 0, n)) {
+        if (!receiver.take(buffer, n)) {
           return;
         }
       }
     } catch (IOException e) {
-      // The connection is gone, or closed by us: the queue's end tells the reader.
+      // The connection is gone, or closed by us: the caller tells which.
       return;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    } finally {
-      arrived.end();
-      ended.countDown();
     }
+  }
+
+  /** Straight from the telnet library, on the calling thread. */
+  @Override
+  public void receive(Receiver receiver) throws LinkException {
+    synchronized (this) {
+      if (arrived != null) {
+        throw new IllegalStateException(name + " is being read already");
+      }
+      received = true;
+    }
+    boolean[] enough = {false};
+    hear(
+        (bytes, count) -> {
+          enough[0] = !receiver.take(bytes, count);
+          return !enough[0];
+        });
+    if (enough[0]) {
+      return;
+    }
+    throw !closed && !refusal.isEmpty() ? busy() : gone();
   }
 
   @Override
@@ -173,7 +224,7 @@ public final class Rfc2217Transport implements Transport {
   @Override
   public int read(byte[] into, Duration wait) throws LinkException {
     try {
-      int n = closed ? -1 : arrived.take(into, wait);
+      int n = closed ? -1 : queue().take(into, wait);
       if (!closed && !refusal.isEmpty()) {
         throw busy();
       }
@@ -220,7 +271,11 @@ public final class Rfc2217Transport implements Transport {
   @Override
   public void close() {
     closed = true;
-    arrived.end();
     telnet.hangUp();
+    synchronized (this) {
+      if (arrived != null) {
+        arrived.end();
+      }
+    }
   }
 }

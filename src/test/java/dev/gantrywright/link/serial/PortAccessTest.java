@@ -3,10 +3,10 @@ package dev.gantrywright.link.serial;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.gantrywright.board.Tool;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.LinkException.Kind;
 import dev.gantrywright.link.PracticeMachines;
-import dev.gantrywright.link.RequiredTools;
 import dev.gantrywright.link.SerialSettings;
 import dev.gantrywright.link.practice.PracticePty;
 import dev.gantrywright.link.practice.Wire;
@@ -23,7 +23,7 @@ class PortAccessTest {
 
   @BeforeEach
   void ptys() {
-    RequiredTools.assume(Pty.available(), "pseudo-terminals");
+    Tool.needThat(Pty.available(), "pseudo-terminals");
   }
 
   private static PracticePty pty() throws IOException {
@@ -46,7 +46,7 @@ class PortAccessTest {
   @Test
   void theHolderIsNamed() throws Exception {
     try (PracticePty pty = pty()) {
-      Path sh = RequiredTools.program("sh");
+      Path sh = Tool.path("sh");
       Process other =
           new ProcessBuilder(sh.toString(), "-c", "exec sleep 30 < " + pty.path()).start();
       try {
