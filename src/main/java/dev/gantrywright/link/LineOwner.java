@@ -2,7 +2,6 @@ package dev.gantrywright.link;
 
 import dev.gantrywright.link.Mailbox.Letter;
 import java.time.Duration;
-import java.util.List;
 
 /**
  * The thread that opens a session's line, keeps its deadlines, opens it anew when it is lost, and

@@ -49,8 +49,7 @@ public final class LineSession implements AutoCloseable {
   private LineSession(Parts parts, CommandGate gate, Transport first) {
     this.parts = parts;
     this.gate = gate;
-    this.standing =
-        new SessionStanding(parts.name(), parts.settings().baud(), parts.nanoTime());
+    this.standing = new SessionStanding(parts.name(), parts.settings().baud(), parts.nanoTime());
     this.talk = new Conversation(parts, gate, standing);
     this.owner = new LineOwner(parts, mailbox, standing, talk, first);
   }

@@ -75,8 +75,7 @@ public final class Proof {
         toSend);
   }
 
-  private static Reply askUntil(
-      LineSession session, String question, Predicate<List<String>> fits)
+  private static Reply askUntil(LineSession session, String question, Predicate<List<String>> fits)
       throws LinkException, InterruptedException {
     Reply reply = ask(session, question);
     return reply.answered() && fits.test(reply.lines()) ? reply : ask(session, question);

@@ -80,7 +80,8 @@ class ManyProofsTest {
           .extracting(Outcome::board)
           .containsExactlyElementsOf(boards);
       assertThat(heard).containsExactlyInAnyOrderElementsOf(outcomes);
-      assertThat(outcomes.subList(failing.size(), 200)).allSatisfy(o -> assertThat(says(o)).isEmpty());
+      assertThat(outcomes.subList(failing.size(), 200))
+          .allSatisfy(o -> assertThat(says(o)).isEmpty());
       for (Outcome outcome : outcomes.subList(0, failing.size())) {
         assertThat(outcome.passed()).as(outcome.board().name()).isFalse();
         assertThat(says(outcome))
