@@ -13,7 +13,8 @@ import tools.jackson.databind.JsonNode;
 /**
  * Results of a SARIF log.
  *
- * <p>Source: OASIS SARIF 2.1.0, 3.27 result, 3.29 physicalLocation, 3.4 artifactLocation (RFC 3986 URIs).
+ * <p>Source: OASIS SARIF 2.1.0, 3.27 result, 3.29 physicalLocation, 3.4 artifactLocation (RFC 3986
+ * URIs).
  */
 final class SarifLog {
   private SarifLog() {}

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Output of real tools, each beside what must be read from it. The logs were made with GCC 12.2 for
- * ARM, GCC 5.4 for AVR, Clang and lld 14, GNU make 4.3, and Clang 16 for its SARIF; that of GCC, whose version here
- * writes none, follows the standard.
+ * ARM, GCC 5.4 for AVR, Clang and lld 14, GNU make 4.3, and Clang 16 for its SARIF; that of GCC,
+ * whose version here writes none, follows the standard.
  */
 class DiagnosticReaderTest {
   private static final Path CASES = Path.of("src/test/resources/build/diagnostics");
