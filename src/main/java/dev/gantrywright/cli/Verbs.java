@@ -21,6 +21,7 @@ final class Verbs {
         new ProveVerb(),
         new PracticeVerb(),
         new SheetVerb(),
-        new HistoryVerb());
+        new HistoryVerb(),
+        new FleetVerb());
   }
 }

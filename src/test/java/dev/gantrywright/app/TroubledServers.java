@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** Servers on loopback that do to a client what troubled boards and cables do. */
-final class TroubledServers implements AutoCloseable {
+public final class TroubledServers implements AutoCloseable {
   /** What one client gets. */
-  interface Serving {
+  public interface Serving {
     void serve(InputStream in, OutputStream out) throws IOException, InterruptedException;
   }
 
@@ -22,7 +22,7 @@ final class TroubledServers implements AutoCloseable {
   private final List<Socket> clients = new CopyOnWriteArrayList<>();
 
   /** A port that serves every client so; the connection ends with the serving. */
-  int serve(Serving serving) throws IOException {
+  public int serve(Serving serving) throws IOException {
     ServerSocket server = new ServerSocket(0, 8, InetAddress.getLoopbackAddress());
     servers.add(server);
     daemon(() -> accept(server, serving));
@@ -30,7 +30,7 @@ final class TroubledServers implements AutoCloseable {
   }
 
   /** A port on which nobody listens. */
-  static int nobody() throws IOException {
+  public static int nobody() throws IOException {
     try (ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       return server.getLocalPort();
     }
@@ -65,18 +65,18 @@ final class TroubledServers implements AutoCloseable {
   }
 
   /** Reads and says nothing. */
-  static void mute(InputStream in, OutputStream out) throws IOException {
+  public static void mute(InputStream in, OutputStream out) throws IOException {
     in.transferTo(OutputStream.nullOutputStream());
   }
 
   /** Says that the line is taken and waits for the client to go. */
-  static void refuses(InputStream in, OutputStream out) throws IOException {
+  public static void refuses(InputStream in, OutputStream out) throws IOException {
     out.write("line busy: another client has it\r\n".getBytes(StandardCharsets.US_ASCII));
     mute(in, out);
   }
 
   /** Answers every line with the same text. */
-  static Serving always(String answer) {
+  public static Serving always(String answer) {
     return (in, out) -> {
       for (int b = in.read(); b >= 0; b = in.read()) {
         if (b == '\n') {
@@ -87,7 +87,7 @@ final class TroubledServers implements AutoCloseable {
   }
 
   /** Says something without end, whatever it is asked. */
-  static Serving endless(String text, int everyMillis) {
+  public static Serving endless(String text, int everyMillis) {
     return (in, out) -> {
       while (true) {
         out.write(text.getBytes(StandardCharsets.ISO_8859_1));
@@ -99,7 +99,7 @@ final class TroubledServers implements AutoCloseable {
   }
 
   /** Answers so many lines with ok, then hangs up, and again on every new connection. */
-  static Serving hangsUpAfter(int lines) {
+  public static Serving hangsUpAfter(int lines) {
     return (in, out) -> {
       int left = lines;
       for (int b = in.read(); b >= 0 && left > 0; b = in.read()) {
@@ -112,7 +112,7 @@ final class TroubledServers implements AutoCloseable {
   }
 
   /** Answers so many lines with ok, then asks for patience for ever. */
-  static Serving busyAfter(int lines) {
+  public static Serving busyAfter(int lines) {
     return (in, out) -> {
       int left = lines;
       while (left > 0) {
