@@ -68,7 +68,8 @@ final class FleetPrinter {
                     + row.file()
                     + "): "
                     + row.standing()
-                    + row.load().map(load -> " on " + load.time().toString().substring(0, 10))
+                    + row.load()
+                        .map(load -> " on " + load.time().toString().substring(0, 10))
                         .orElse("; its profile names " + row.described()));
       }
     }

@@ -58,9 +58,7 @@ final class FleetProof {
   private void heard(Outcome outcome, Path file) {
     if (outcome.report() != null) {
       history.keep(
-          spec,
-          file,
-          past -> past.proved(outcome.board().profile(), outcome.report(), Set.of()));
+          spec, file, past -> past.proved(outcome.board().profile(), outcome.report(), Set.of()));
     }
     if (!json) {
       Printed.out(spec).println(word(outcome) + "  " + outcome.board().name() + says(outcome));
@@ -82,9 +80,7 @@ final class FleetProof {
     String differ =
         outcome.report().checks().stream()
             .filter(check -> check.verdict() == Check.Verdict.FAIL)
-            .map(
-                check ->
-                    check.path() + " expected " + check.expected() + ", seen " + check.seen())
+            .map(check -> check.path() + " expected " + check.expected() + ", seen " + check.seen())
             .collect(Collectors.joining("; "));
     return differ.isEmpty() ? "" : ": " + differ;
   }

@@ -162,8 +162,7 @@ final class FleetVerb implements Callable<Integer> {
 
   private List<FleetCarry.Row> carry(Fleet fleet) {
     FleetCarry carry = new FleetCarry(FolderInput.read(act.carryTo, List.of()));
-    return carry.run(
-        fleet, out, history.keep == HistoryOption.Keep.on ? history::history : null);
+    return carry.run(fleet, out, history.keep == HistoryOption.Keep.on ? history::history : null);
   }
 
   private int prove() {

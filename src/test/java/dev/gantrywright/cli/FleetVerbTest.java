@@ -102,7 +102,8 @@ class FleetVerbTest {
     Files.writeString(heron.resolveSibling("heron.history.jsonl"), text);
 
     assertThat(run("--release", "rookery-2.1").out())
-        .contains("1 of 3 printers", "Heron (heron.printer.json): loaded rookery-2.1 on 2026-03-02");
+        .contains(
+            "1 of 3 printers", "Heron (heron.printer.json): loaded rookery-2.1 on 2026-03-02");
     assertThat(run("--release", "rookery-2.3").out()).contains("2 of 3 printers");
   }
 
@@ -138,8 +139,7 @@ class FleetVerbTest {
     copy(fleet.resolve("rookery-2.3"), next);
     change(next.resolve("config/roost.h"), "STRIDE_PER_MM", "STRIDES_A_MM");
 
-    CommandRun run =
-        run("--carry-to", next, "--out", folder.resolve("out"), "--format", "json");
+    CommandRun run = run("--carry-to", next, "--out", folder.resolve("out"), "--format", "json");
 
     assertThat(run.err()).isEmpty();
     JsonNode printers = run.json().path("printers");
@@ -148,8 +148,7 @@ class FleetVerbTest {
       assertThat(printer.path("problem").isNull()).as(printer.toString()).isTrue();
       assertThat(printer.path("settings").path("renamed").asInt()).isEqualTo(1);
       Path patched = Path.of(printer.path("out").asString());
-      assertThat(
-              Files.readString(patched.resolve("config/roost.h"), StandardCharsets.ISO_8859_1))
+      assertThat(Files.readString(patched.resolve("config/roost.h"), StandardCharsets.ISO_8859_1))
           .contains("STRIDES_A_MM");
       assertThat(patched.resolveSibling("rookery-2.4.names.json")).exists();
     }

@@ -87,11 +87,7 @@ public final class FleetCarry {
   }
 
   private Row row(
-      Fleet fleet,
-      Opening opening,
-      Path file,
-      Path into,
-      Function<Path, PrinterHistory> history) {
+      Fleet fleet, Opening opening, Path file, Path into, Function<Path, PrinterHistory> history) {
     String name = fleet.name(file);
     try {
       OpenPrinter printer = opening.open(file);
@@ -112,8 +108,7 @@ public final class FleetCarry {
   }
 
   private static Row not(String file, String printer, String problem) {
-    return new Row(
-        file, printer, "", Map.of(), List.of(), 0, List.of(), Optional.empty(), problem);
+    return new Row(file, printer, "", Map.of(), List.of(), 0, List.of(), Optional.empty(), problem);
   }
 
   private Row carried(
@@ -133,8 +128,7 @@ public final class FleetCarry {
       Path own = into.resolve(Fleet.stem(name));
       Path patched = own.resolve(folderName(release));
       Files.createDirectories(own);
-      Manifest manifest =
-          Export.write(plan, patched, false, ExportProgress.none(), () -> false);
+      Manifest manifest = Export.write(plan, patched, false, ExportProgress.none(), () -> false);
       NameMapJson.save(over.map(), own.resolve(folderName(release) + ".names.json"));
       if (history != null) {
         history.apply(printer.file()).exported(printer, plan, manifest, patched);

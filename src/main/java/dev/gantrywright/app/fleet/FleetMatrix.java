@@ -97,8 +97,7 @@ public record FleetMatrix(List<Row> rows, List<Touched> rules) {
     rules.merge(
         id,
         new Touched(id, slugs.get(id), level, 1),
-        (old, one) ->
-            new Touched(id, old.slug(), worse(old.worst(), level), old.printers() + 1));
+        (old, one) -> new Touched(id, old.slug(), worse(old.worst(), level), old.printers() + 1));
   }
 
   /** Whether a printer has an error. */
