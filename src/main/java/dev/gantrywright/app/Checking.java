@@ -1,9 +1,11 @@
 package dev.gantrywright.app;
 
 import dev.gantrywright.catalog.Catalog;
+import dev.gantrywright.machine.ChangedFields;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.report.ProfileFindings;
 import dev.gantrywright.rules.CheckInput;
+import dev.gantrywright.rules.Checked;
 import dev.gantrywright.rules.RuleBook;
 import dev.gantrywright.rules.Waivers;
 import dev.gantrywright.rules.book.StandardBook;
@@ -42,11 +44,24 @@ public record Checking(RuleBook book, Catalog catalog) {
 
   /** Checks one open printer. */
   public ProfileFindings check(OpenPrinter printer) {
+    return findings(printer, book.run(input(printer)));
+  }
+
+  private static ProfileFindings findings(OpenPrinter printer, Checked checked) {
     return new ProfileFindings(
         printer.file().toString(),
         printer.title(),
         printer.problems(),
-        Waivers.sort(printer.profile(), book.check(input(printer))));
+        Waivers.sort(printer.profile(), checked.findings()));
+  }
+
+  /** Runs the rules; those that read nothing that differs from the check before keep its answer. */
+  private Checked after(Checked before, OpenPrinter printer) {
+    CheckInput now = input(printer);
+    return before == null
+        ? book.run(now)
+        : book.rerun(
+            before, now, ChangedFields.between(before.input().profile(), printer.profile()));
   }
 
   /**
@@ -61,14 +76,17 @@ public record Checking(RuleBook book, Catalog catalog) {
   public <T> boolean stream(
       List<Path> files, Path folder, Function<Result, T> each, Predicate<T> take) {
     Opening opening = new Opening();
+    ThreadLocal<Checked> before = new ThreadLocal<>();
     return new InOrder(Runtime.getRuntime().availableProcessors())
-        .run(files, file -> each.apply(open(opening, file, folder)), take);
+        .run(files, file -> each.apply(open(opening, file, folder, before)), take);
   }
 
-  private Result open(Opening opening, Path file, Path folder) {
+  private Result open(Opening opening, Path file, Path folder, ThreadLocal<Checked> before) {
     try {
       OpenPrinter printer = opening.open(file, folder);
-      return new Result(file, printer, check(printer), null);
+      Checked checked = after(before.get(), printer);
+      before.set(checked);
+      return new Result(file, printer, findings(printer, checked), null);
     } catch (ProfileProblem e) {
       return new Result(file, null, null, e.getMessage());
     }

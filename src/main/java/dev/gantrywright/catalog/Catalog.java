@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -28,6 +29,7 @@ public record Catalog(
     List<NtcCurve> ntcCurves,
     List<PlatinumClass> platinumClasses,
     List<Ampacity> ampacities) {
+  private static final Pattern PACKAGE = Pattern.compile("[-_ A-Z]*");
 
   /**
    * Reads the data files that lie beside this class.
@@ -76,7 +78,7 @@ public record Catalog(
   }
 
   private static boolean named(String wanted, String ic) {
-    return wanted.startsWith(ic) && wanted.substring(ic.length()).matches("[-_ A-Z]*");
+    return wanted.startsWith(ic) && PACKAGE.matcher(wanted.substring(ic.length())).matches();
   }
 
   /** The belt by its designation, in any case. */

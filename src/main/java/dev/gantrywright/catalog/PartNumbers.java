@@ -3,9 +3,12 @@ package dev.gantrywright.catalog;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds a part by the number on its package: any case, with package and temperature letters. */
 final class PartNumbers {
+  private static final Pattern SPACE = Pattern.compile("\\s+");
+
   private PartNumbers() {}
 
   /**
@@ -13,7 +16,7 @@ final class PartNumbers {
    * starts with wins, and what follows must be a suffix of that family.
    */
   static Optional<Mcu> find(List<Mcu> parts, String number) {
-    String wanted = number.strip().toUpperCase(Locale.ROOT).replaceAll("\\s+", "");
+    String wanted = SPACE.matcher(number).replaceAll("").toUpperCase(Locale.ROOT);
     Mcu best = null;
     int bestLength = 0;
     for (Mcu part : parts) {
@@ -35,12 +38,11 @@ final class PartNumbers {
   }
 
   private static int match(Mcu part, String name, String wanted) {
-    String upper = name.toUpperCase(Locale.ROOT);
-    if (!wanted.startsWith(upper)) {
+    if (!wanted.regionMatches(true, 0, name, 0, name.length())) {
       return 0;
     }
-    String rest = wanted.substring(upper.length());
+    String rest = wanted.substring(name.length());
     boolean fits = rest.isEmpty() || part.familyFacts().suffix().matcher(rest).matches();
-    return fits ? upper.length() : 0;
+    return fits ? name.length() : 0;
   }
 }

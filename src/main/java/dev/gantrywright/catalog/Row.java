@@ -6,11 +6,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** One row of a data file, read with its place, so that a bad row is named exactly. */
-record Row(String place, JsonNode node) {
+record Row(String place, Map<?, ?> values) {
 
   /** The rows under the key of a data file that lies beside this class. */
   static List<Row> all(String file, String key) {
@@ -19,8 +17,8 @@ record Row(String place, JsonNode node) {
         throw new IllegalStateException(file + ": not among the program's data files");
       }
       List<Row> rows = new ArrayList<>();
-      for (JsonNode node : JsonMapper.shared().readTree(in).path(key)) {
-        rows.add(new Row(file + ", " + key + " row " + (rows.size() + 1), node));
+      for (Object row : list(PlainJson.object(in).get(key))) {
+        rows.add(new Row(file + ", " + key + " row " + (rows.size() + 1), (Map<?, ?>) row));
       }
       return List.copyOf(rows);
     } catch (IOException e) {
@@ -28,12 +26,16 @@ record Row(String place, JsonNode node) {
     }
   }
 
+  private static List<?> list(Object value) {
+    return value instanceof List<?> list ? list : List.of();
+  }
+
   boolean has(String key) {
-    return node.has(key);
+    return values.containsKey(key);
   }
 
   String text(String key) {
-    return present(key).asString();
+    return String.valueOf(present(key));
   }
 
   String text(String key, String otherwise) {
@@ -41,15 +43,18 @@ record Row(String place, JsonNode node) {
   }
 
   double number(String key) {
-    JsonNode value = present(key);
-    if (!value.isNumber()) {
-      throw bad(key, "a number", value);
-    }
-    return value.doubleValue();
+    return number(key, present(key));
   }
 
   double number(String key, double otherwise) {
     return has(key) ? number(key) : otherwise;
+  }
+
+  private double number(String key, Object value) {
+    if (!(value instanceof Number number)) {
+      throw bad(key, "a number", value);
+    }
+    return number.doubleValue();
   }
 
   /** A whole number, or a text such as 0x08000000. */
@@ -61,65 +66,67 @@ record Row(String place, JsonNode node) {
     return has(key) ? whole(key) : otherwise;
   }
 
-  private long whole(String key, JsonNode value) {
-    if (value.isIntegralNumber()) {
-      return value.longValue();
+  private long whole(String key, Object value) {
+    if (value instanceof Long whole) {
+      return whole;
     }
     try {
-      return Long.decode(value.asString());
+      return Long.decode(String.valueOf(value));
     } catch (NumberFormatException e) {
       throw bad(key, "a whole number or hex text", value);
     }
   }
 
   boolean flag(String key, boolean otherwise) {
-    return has(key) ? node.get(key).booleanValue() : otherwise;
+    return has(key) ? Boolean.TRUE.equals(values.get(key)) : otherwise;
   }
 
   List<Long> wholes(String key) {
-    List<Long> values = new ArrayList<>();
-    node.path(key).forEach(value -> values.add(whole(key, value)));
-    return List.copyOf(values);
+    List<Long> all = new ArrayList<>();
+    list(values.get(key)).forEach(value -> all.add(whole(key, value)));
+    return List.copyOf(all);
   }
 
   List<Double> numbers(String key) {
-    List<Double> values = new ArrayList<>();
-    node.path(key).forEach(value -> values.add(value.doubleValue()));
-    return List.copyOf(values);
+    List<Double> all = new ArrayList<>();
+    list(values.get(key)).forEach(value -> all.add(number(key, value)));
+    return List.copyOf(all);
   }
 
   List<String> texts(String key) {
-    List<String> values = new ArrayList<>();
-    node.path(key).forEach(value -> values.add(value.asString()));
-    return List.copyOf(values);
+    List<String> all = new ArrayList<>();
+    list(values.get(key)).forEach(value -> all.add(String.valueOf(value)));
+    return List.copyOf(all);
   }
 
   List<Row> rows(String key) {
     List<Row> rows = new ArrayList<>();
-    node.path(key).forEach(child -> rows.add(new Row(place + ", " + key, child)));
+    list(values.get(key)).forEach(row -> rows.add(new Row(place + ", " + key, (Map<?, ?>) row)));
     return List.copyOf(rows);
   }
 
   Row child(String key) {
-    return new Row(place + ", " + key, present(key));
+    return new Row(place + ", " + key, (Map<?, ?>) present(key));
   }
 
   /** The members of an object of numbers, in file order. */
   Map<String, Double> table(String key) {
     Map<String, Double> table = new LinkedHashMap<>();
-    node.path(key).properties().forEach(e -> table.put(e.getKey(), e.getValue().doubleValue()));
+    if (values.get(key) instanceof Map<?, ?> members) {
+      members.forEach((name, value) -> table.put(String.valueOf(name), number(key, value)));
+    }
     return table;
   }
 
-  private JsonNode present(String key) {
-    JsonNode value = node.get(key);
-    if (value == null || value.isNull()) {
+  private Object present(String key) {
+    Object value = values.get(key);
+    if (value == null) {
       throw new IllegalStateException(place + ": lacks " + key);
     }
     return value;
   }
 
-  private IllegalStateException bad(String key, String wanted, JsonNode value) {
+  private IllegalStateException bad(String key, String wanted, Object value) {
     return new IllegalStateException(place + ": " + key + " wants " + wanted + ", has " + value);
   }
 }

@@ -1,6 +1,7 @@
 package dev.gantrywright.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,7 +30,7 @@ public final class Cli implements Runnable {
    * @return the exit status
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = commandLine();
+    CommandLine line = commandLine(verbs(args));
     line.setOut(out);
     line.setErr(err);
     int status = line.execute(args);
@@ -40,8 +41,23 @@ public final class Cli implements Runnable {
 
   /** The parser with every verb, also the source of the generated verb pages. */
   public static CommandLine commandLine() {
+    return commandLine(Verbs.all());
+  }
+
+  /** The one verb that is called, or else all: what is not called need not be looked through. */
+  private static List<Object> verbs(String... args) {
+    List<Object> called =
+        Verbs.all().stream().filter(verb -> args.length > 0 && name(verb).equals(args[0])).toList();
+    return called.isEmpty() ? Verbs.all() : called;
+  }
+
+  private static String name(Object verb) {
+    return verb.getClass().getAnnotation(Command.class).name();
+  }
+
+  private static CommandLine commandLine(List<Object> verbs) {
     CommandLine line = new CommandLine(new Cli());
-    Verbs.all().forEach(line::addSubcommand);
+    verbs.forEach(line::addSubcommand);
     line.setExecutionExceptionHandler((problem, at, parsed) -> report(problem, at));
     line.setParameterExceptionHandler((problem, args) -> report(problem));
     line.setCaseInsensitiveEnumValuesAllowed(true);

@@ -2,6 +2,7 @@ package dev.gantrywright.machine;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Reads and writes board sheets, {@code *.board.json}. */
 public final class BoardStore {
@@ -18,6 +19,12 @@ public final class BoardStore {
 
   /** The board sheet in a text; {@code name} stands for the file in messages. */
   public static BoardSheet parse(String name, byte[] json) throws ProfileProblem {
+    Optional<BoardSheet> quick = QuickReader.sheet(json);
+    return quick.isPresent() ? quick.get() : parseWithCare(name, json);
+  }
+
+  /** The same by way of a tree, which knows what is wrong and where. */
+  static BoardSheet parseWithCare(String name, byte[] json) throws ProfileProblem {
     return JsonStore.bind(name, json, JsonStore.tree(name, json), BoardSheet.class);
   }
 

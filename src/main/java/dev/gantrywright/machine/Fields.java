@@ -44,7 +44,7 @@ public final class Fields {
 
   private static List<Field> read() {
     try (InputStream in = Fields.class.getResourceAsStream("fields.json")) {
-      return List.of(ProfileFormat.MAPPER.readValue(in, Field[].class));
+      return FieldTable.read(in);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

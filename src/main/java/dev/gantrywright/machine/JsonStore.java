@@ -1,6 +1,7 @@
 package dev.gantrywright.machine;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -23,19 +24,21 @@ final class JsonStore {
 
   static byte[] bytes(Path file) throws ProfileProblem {
     String name = file.toString();
-    try {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes((int) LARGEST_BYTES + 1);
+      if (bytes.length > LARGEST_BYTES) {
+        throw whole(name, "is larger than 4 MiB, so it is no printer or board description");
+      }
+      return bytes;
+    } catch (NoSuchFileException e) {
+      throw whole(name, "no such file");
+    } catch (IOException e) {
       if (Files.isDirectory(file)) {
         throw whole(name, "is a folder; give the file in it");
       }
-      if (Files.size(file) > LARGEST_BYTES) {
-        throw whole(name, "is larger than 4 MiB, so it is no printer or board description");
+      if (e instanceof AccessDeniedException) {
+        throw whole(name, "may not be read; check its permissions");
       }
-      return Files.readAllBytes(file);
-    } catch (NoSuchFileException e) {
-      throw whole(name, "no such file");
-    } catch (AccessDeniedException e) {
-      throw whole(name, "may not be read; check its permissions");
-    } catch (IOException e) {
       throw whole(name, "cannot be read: " + e.getMessage());
     }
   }

@@ -2,6 +2,7 @@ package dev.gantrywright.machine;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Reads and writes printer profiles, {@code *.printer.json}. */
@@ -19,6 +20,12 @@ public final class ProfileStore {
 
   /** The profile in a text; {@code name} stands for the file in messages. */
   public static PrinterProfile parse(String name, byte[] json) throws ProfileProblem {
+    Optional<PrinterProfile> quick = QuickReader.profile(json);
+    return quick.isPresent() ? quick.get() : parseWithCare(name, json);
+  }
+
+  /** The same by way of a tree, which knows what is wrong and where. */
+  static PrinterProfile parseWithCare(String name, byte[] json) throws ProfileProblem {
     ObjectNode tree = JsonStore.tree(name, json);
     PrinterProfile profile = JsonStore.bind(name, json, tree, PrinterProfile.class);
     Ranges.Outside outside = Ranges.first("", tree);

@@ -1,5 +1,6 @@
 package dev.gantrywright.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,6 +17,9 @@ public record Checked(CheckInput input, List<List<Finding>> byRule) {
 
   /** Every finding, worst first. */
   public List<Finding> findings() {
-    return byRule.stream().flatMap(List::stream).sorted(Finding.WORST_FIRST).toList();
+    List<Finding> all = new ArrayList<>();
+    byRule.forEach(all::addAll);
+    all.sort(Finding.WORST_FIRST);
+    return List.copyOf(all);
   }
 }

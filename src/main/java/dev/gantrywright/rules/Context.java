@@ -40,7 +40,7 @@ public final class Context {
     this.memo = memo;
     String sheetPart = input.sheet() == null ? null : input.sheet().mcu();
     String part = sheetPart == null ? input.profile().board().mcu() : sheetPart;
-    this.mcu = part == null ? Optional.empty() : input.catalog().mcu(part);
+    this.mcu = part == null ? Optional.empty() : memo.mcu(input.catalog(), part);
   }
 
   /** A fact that several rules of one family derive; worked out once a check. */
@@ -92,6 +92,11 @@ public final class Context {
   /** The part that the sheet names, or else the profile; empty where the catalogue lacks it. */
   public Optional<Mcu> mcu() {
     return mcu;
+  }
+
+  /** The part of that number, as {@link Catalog#mcu} finds it. */
+  public Optional<Mcu> mcu(String number) {
+    return memo.mcu(input.catalog(), number);
   }
 
   /** The board's name as people call it. */
@@ -175,8 +180,8 @@ public final class Context {
     if (a.equalsIgnoreCase(b)) {
       return true;
     }
-    Optional<Mcu> first = input.catalog().mcu(a);
-    return first.isPresent() && first.equals(input.catalog().mcu(b));
+    Optional<Mcu> first = mcu(a);
+    return first.isPresent() && first.equals(mcu(b));
   }
 
   /** Bytes that the loader keeps at the start of flash; 0 where the sheet does not say. */

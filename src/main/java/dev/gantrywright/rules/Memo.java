@@ -1,5 +1,7 @@
 package dev.gantrywright.rules;
 
+import dev.gantrywright.catalog.Catalog;
+import dev.gantrywright.catalog.Mcu;
 import dev.gantrywright.header.Change;
 import dev.gantrywright.header.EditPlan;
 import dev.gantrywright.header.FirmwareFolder;
@@ -8,6 +10,7 @@ import dev.gantrywright.names.NameEntry;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -17,6 +20,8 @@ import java.util.concurrent.ConcurrentHashMap;
 final class Memo {
   /** Folders that are open at the same time, in one window or one run over many profiles. */
   private static final int MOST = 16;
+
+  private static final int MOST_PARTS = 256;
 
   private record Key(int folder, int names, String constant) {
     static Key of(CheckInput input) {
@@ -42,7 +47,21 @@ final class Memo {
     }
   }
 
+  /** Part numbers that were looked up in a catalogue. */
+  private record Parts(Catalog catalog, Map<String, Optional<Mcu>> found) {}
+
+  private volatile Parts parts = new Parts(null, Map.of());
   private final Map<Key, Kept> kept = new ConcurrentHashMap<>();
+
+  /** The part of that number; numbers are few, and finding one compares with every row. */
+  Optional<Mcu> mcu(Catalog catalog, String number) {
+    Parts now = parts;
+    if (now.catalog() != catalog || now.found().size() >= MOST_PARTS) {
+      now = new Parts(catalog, new ConcurrentHashMap<>());
+      parts = now;
+    }
+    return now.found().computeIfAbsent(number, catalog::mcu);
+  }
 
   FirmwareFolder boardFolder(CheckInput input) {
     return at(input).folder();

@@ -1,9 +1,12 @@
 package dev.gantrywright.rules;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Says a field path in words: {@code axes.z.driver.current} is "Z axis, driver current". */
 final class Place {
+  private static final Pattern HUMP = Pattern.compile("(?<=[a-z0-9])(?=[A-Z])");
+
   private Place() {}
 
   static String of(String path) {
@@ -38,6 +41,6 @@ final class Place {
   }
 
   private static String words(String name) {
-    return name.replaceAll("([a-z0-9])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
+    return HUMP.matcher(name).replaceAll(" ").toLowerCase(Locale.ROOT);
   }
 }

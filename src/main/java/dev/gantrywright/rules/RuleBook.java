@@ -1,13 +1,21 @@
 package dev.gantrywright.rules;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A list of rules that is run as a whole, or in part after an edit. Immutable. */
 public final class RuleBook {
+  private static final int MOST_PATHS = 4096;
+
   private final List<Entry> entries;
   private final Memo memo = new Memo();
+
+  /** Field path to the rules that read it; a workshop's paths are some hundreds. */
+  private final Map<String, BitSet> readers = new ConcurrentHashMap<>();
 
   private RuleBook(List<Entry> entries) {
     this.entries = entries;
@@ -62,15 +70,30 @@ public final class RuleBook {
         || before.byRule().size() != entries.size()) {
       return run(now);
     }
-    List<String[]> paths = changed.stream().map(path -> path.split("\\.", -1)).toList();
+    BitSet touched = new BitSet();
+    changed.forEach(path -> touched.or(readers(path)));
     Context context = new Context(now, memo);
     List<List<Finding>> found = new ArrayList<>(before.byRule());
-    for (int at = 0; at < entries.size(); at++) {
-      Entry entry = entries.get(at);
-      if (paths.stream().anyMatch(entry::reads)) {
-        found.set(at, entry.run(context));
-      }
+    for (int at = touched.nextSetBit(0); at >= 0; at = touched.nextSetBit(at + 1)) {
+      found.set(at, entries.get(at).run(context));
     }
     return new Checked(now, found);
+  }
+
+  /** Which rules read the field. */
+  private BitSet readers(String path) {
+    BitSet known = readers.get(path);
+    if (known != null) {
+      return known;
+    }
+    String[] segments = path.split("\\.", -1);
+    BitSet found = new BitSet(entries.size());
+    for (int at = 0; at < entries.size(); at++) {
+      found.set(at, entries.get(at).reads(segments));
+    }
+    if (readers.size() < MOST_PATHS) {
+      readers.put(path, found);
+    }
+    return found;
   }
 }

@@ -34,6 +34,8 @@ class CheckingStreamTest {
     assertThat(results).extracting(Checking.Result::file).isEqualTo(files);
     for (int at = 0; at < results.size(); at += 3) {
       assertThat(results.get(at).findings().count(Level.ERROR)).isZero();
+      assertThat(results.get(at).findings().open())
+          .isEqualTo(CHECKING.check(results.get(at).printer()).open());
       assertThat(results.get(at + 1).problem()).contains("broken.printer.json");
       assertThat(results.get(at + 1).printer()).isNull();
       assertThat(results.get(at + 2).findings().open())

@@ -4,11 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
-import tools.jackson.databind.json.JsonMapper;
 
 class RowTest {
   private static Row row(String json) {
-    return new Row("parts.json, parts row 3", JsonMapper.shared().readTree(json));
+    return new Row("parts.json, parts row 3", PlainJson.object(json));
   }
 
   @Test

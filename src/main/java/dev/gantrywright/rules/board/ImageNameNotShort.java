@@ -10,6 +10,7 @@ import dev.gantrywright.rules.Level;
 import dev.gantrywright.rules.Remedy;
 import dev.gantrywright.rules.Rule;
 import dev.gantrywright.rules.Sink;
+import java.util.regex.Pattern;
 
 /** The loader looks for a file name that a plain FAT reader cannot see. */
 @Rule(
@@ -23,6 +24,8 @@ import dev.gantrywright.rules.Sink;
     source =
         "FAT32 File System Specification 1.03, short names: eight letters, three behind the point")
 public final class ImageNameNotShort implements Check {
+  private static final Pattern SHORT = Pattern.compile("[^.\\s]{1,8}(\\.[^.\\s]{1,3})?");
+
   @Override
   public void check(Context context, Sink sink) {
     Loader loader = context.sheet().map(BoardSheet::loader).orElse(null);
@@ -30,7 +33,7 @@ public final class ImageNameNotShort implements Check {
       return;
     }
     String name = loader.looksFor();
-    if (!name.matches("[^.\\s]{1,8}(\\.[^.\\s]{1,3})?")) {
+    if (!SHORT.matcher(name).matches()) {
       sink.report(
           "board.sheet",
           "found \"" + name + "\": a short name has at most 8 letters, a point and 3 more",

@@ -27,7 +27,7 @@ public final class TargetForOtherFamily implements Check {
     String target = context.profile().board().target();
     Optional<Mcu> fitted = context.mcu();
     Optional<String> builtFor = context.targetPart(target);
-    Optional<Mcu> other = builtFor.flatMap(context.catalog()::mcu);
+    Optional<Mcu> other = builtFor.flatMap(context::mcu);
     if (fitted.isEmpty() || other.isEmpty() || fitted.get().family().equals(other.get().family())) {
       return;
     }

@@ -29,7 +29,7 @@ public final class TargetForSisterPart implements Check {
   public void check(Context context, Sink sink) {
     String target = context.profile().board().target();
     Optional<Mcu> fitted = context.mcu();
-    Optional<Mcu> other = context.targetPart(target).flatMap(context.catalog()::mcu);
+    Optional<Mcu> other = context.targetPart(target).flatMap(context::mcu);
     if (fitted.isEmpty() || other.isEmpty()) {
       return;
     }

@@ -26,8 +26,7 @@ public final class EndstopWithoutAxis implements Check {
         .endstops()
         .forEach(
             (name, endstop) -> {
-              String axis = name.replaceAll("(Min|Max)$", "");
-              if (Levels.fitted(endstop) && !context.profile().axes().containsKey(axis)) {
+              if (Levels.fitted(endstop) && !context.profile().axes().containsKey(axis(name))) {
                 sink.report(
                     "endstops." + name + ".fitted",
                     name
@@ -36,5 +35,11 @@ public final class EndstopWithoutAxis implements Check {
                     Remedy.show("name it after its axis, such as zMin, or add the axis"));
               }
             });
+  }
+
+  private static String axis(String endstop) {
+    return endstop.endsWith("Min") || endstop.endsWith("Max")
+        ? endstop.substring(0, endstop.length() - 3)
+        : endstop;
   }
 }

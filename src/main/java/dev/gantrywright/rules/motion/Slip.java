@@ -45,7 +45,9 @@ final class Slip {
 
   private void microsteps(int stated) {
     for (int micro = 1; micro <= 256; micro *= 2) {
-      offer((double) micro / stated, micro + " microsteps for " + stated);
+      if (explains((double) micro / stated)) {
+        causes.add(micro + " microsteps for " + stated);
+      }
     }
   }
 
@@ -60,29 +62,32 @@ final class Slip {
       offer(1 / drive.ratio() / drive.ratio(), "a gear ratio turned upside down");
     }
     if (drive.kind() == DriveKind.BELT) {
-      for (int teeth = 10; teeth <= 60; teeth++) {
-        offer((double) drive.teeth() / teeth, teeth + " teeth for " + drive.teeth());
-      }
-      pitches(catalog)
-          .forEach(
-              pitch ->
-                  offer(
-                      drive.pitch() / pitch,
-                      "a pitch of " + n(pitch) + " mm for " + n(drive.pitch()) + " mm"));
+      belt(drive, catalog);
     } else if (drive.kind() == DriveKind.SCREW) {
-      LEADS.forEach(
-          lead ->
-              offer(
-                  drive.lead() / lead,
-                  "a lead of "
-                      + n(lead)
-                      + " mm for "
-                      + n(drive.lead())
-                      + " mm"
-                      + (drive.lead() / lead >= 2 ? " (pitch taken for lead)" : "")));
+      LEADS.forEach(lead -> lead(drive.lead(), lead));
     } else {
       offer(Math.PI, "a diameter taken for the circumference");
       offer(2, "a radius taken for the diameter");
+    }
+  }
+
+  private void belt(Drive drive, Catalog catalog) {
+    for (int teeth = 10; teeth <= 60; teeth++) {
+      if (explains((double) drive.teeth() / teeth)) {
+        causes.add(teeth + " teeth for " + drive.teeth());
+      }
+    }
+    pitches(catalog)
+        .filter(pitch -> explains(drive.pitch() / pitch))
+        .forEach(
+            pitch ->
+                causes.add("a pitch of " + n(pitch) + " mm for " + n(drive.pitch()) + " mm"));
+  }
+
+  private void lead(double stated, double lead) {
+    if (explains(stated / lead)) {
+      String taken = stated / lead >= 2 ? " (pitch taken for lead)" : "";
+      causes.add("a lead of " + n(lead) + " mm for " + n(stated) + " mm" + taken);
     }
   }
 
@@ -90,8 +95,13 @@ final class Slip {
     return catalog.belts().stream().map(Belt::pitchMm).distinct().sorted();
   }
 
+  /** Whether a slip that gives this ratio would explain the one found. */
+  private boolean explains(double gives) {
+    return Math.abs(gives - 1) > CLOSE && Math.abs(gives / ratio - 1) < CLOSE;
+  }
+
   private void offer(double gives, String cause) {
-    if (Math.abs(gives - 1) > CLOSE && Math.abs(gives / ratio - 1) < CLOSE) {
+    if (explains(gives)) {
       causes.add(cause);
     }
   }
