@@ -119,7 +119,8 @@ final class QuickReader {
   }
 
   private Object whole(Shape.Part part, JsonToken token) throws GivesUp {
-    need(token == JsonToken.VALUE_NUMBER_INT && parser.getNumberType() == JsonParser.NumberType.INT);
+    need(
+        token == JsonToken.VALUE_NUMBER_INT && parser.getNumberType() == JsonParser.NumberType.INT);
     int value = parser.getIntValue();
     need(value >= part.minimum() && value <= part.maximum());
     return value;

@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What a record of a profile or board sheet consists of, found by reflection once: its components with their
- * kinds and ranges, and the constructor.
+ * What a record of a profile or board sheet consists of, found by reflection once: its components
+ * with their kinds and ranges, and the constructor.
  *
  * @param components in the order of the record, without {@code more}
  * @param index of the component by its key
@@ -61,7 +61,9 @@ record Shape(List<Part> components, Map<String, Integer> index, Constructor<?> m
   Object record(Object[] values) {
     try {
       return make.newInstance(values);
-    } catch (InvocationTargetException | InstantiationException | IllegalAccessException impossible) {
+    } catch (InvocationTargetException
+        | InstantiationException
+        | IllegalAccessException impossible) {
       throw new IllegalStateException(impossible);
     }
   }
@@ -78,8 +80,7 @@ record Shape(List<Part> components, Map<String, Integer> index, Constructor<?> m
     if (!all[all.length - 1].getName().equals("more")) {
       throw new IllegalStateException(type + " must end with the keys that it does not know");
     }
-    Class<?>[] types =
-        Stream.of(all).map(RecordComponent::getType).toArray(Class<?>[]::new);
+    Class<?>[] types = Stream.of(all).map(RecordComponent::getType).toArray(Class<?>[]::new);
     try {
       return new Shape(parts, Map.copyOf(index), type.getDeclaredConstructor(types));
     } catch (NoSuchMethodException impossible) {

@@ -38,8 +38,7 @@ class ChangedFieldsTest {
     }
   }
 
-  private static Object value(
-      RecordComponent component, String at, String path, boolean other) {
+  private static Object value(RecordComponent component, String at, String path, boolean other) {
     Class<?> type = component.getType();
     if (type.isRecord()) {
       return make(type, at, path, other);

@@ -20,9 +20,29 @@ import tools.jackson.databind.node.ObjectNode;
 class QuickReaderTest {
   private static final List<String> ODD =
       List.of(
-          "null", "0", "-1", "16", "16.0", "1e3", "1e400", "99999999999", "0.5", "\"\"", "\"16\"",
-          "\"belt\"", "\"NO\"", "true", "[]", "[1]", "[\"a\"]", "[null]", "{}", "{\"a\":1}",
-          "{\"a\":\"b\"}", "{\"a\":null}", "{\"a\":{}}");
+          "null",
+          "0",
+          "-1",
+          "16",
+          "16.0",
+          "1e3",
+          "1e400",
+          "99999999999",
+          "0.5",
+          "\"\"",
+          "\"16\"",
+          "\"belt\"",
+          "\"NO\"",
+          "true",
+          "[]",
+          "[1]",
+          "[\"a\"]",
+          "[null]",
+          "{}",
+          "{\"a\":1}",
+          "{\"a\":\"b\"}",
+          "{\"a\":null}",
+          "{\"a\":{}}");
 
   @ParameterizedTest
   @ValueSource(strings = {"sandpiper", "guillemot", "heron"})

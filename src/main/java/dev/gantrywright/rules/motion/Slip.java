@@ -80,8 +80,7 @@ final class Slip {
     pitches(catalog)
         .filter(pitch -> explains(drive.pitch() / pitch))
         .forEach(
-            pitch ->
-                causes.add("a pitch of " + n(pitch) + " mm for " + n(drive.pitch()) + " mm"));
+            pitch -> causes.add("a pitch of " + n(pitch) + " mm for " + n(drive.pitch()) + " mm"));
   }
 
   private void lead(double stated, double lead) {
