@@ -82,7 +82,7 @@ final class DeskView implements Subscription {
     header = new HeaderBar(acts);
     route = new RouteBar(desk.stage()::set);
     plan = new PlanColumn(desk, this::planContent);
-    line = new LinePanel(desk.link(), around.clock());
+    line = new LinePanel(desk.link(), around.clock(), around.background(), around.view());
     ExportDesk export = new ExportDesk(around.background(), around.view());
     names =
         new NamesDesk(

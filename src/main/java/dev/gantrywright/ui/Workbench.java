@@ -14,11 +14,22 @@ public final class Workbench extends Application {
 
   @Override
   public void start(Stage stage) {
-    Typefaces.load();
     Surroundings around = Surroundings.ofThisUser();
-    window = new WorkbenchWindow(stage, around);
-    window.show();
     Optional<Path> asked = getParameters().getRaw().stream().findFirst().map(Path::of);
+    window = open(stage, around);
+    begin(window, around, asked);
+  }
+
+  /** Puts the window on the screen, with nothing in it that can wait for the next frame. */
+  static WorkbenchWindow open(Stage stage, Surroundings around) {
+    Typefaces.load();
+    WorkbenchWindow window = new WorkbenchWindow(stage, around);
+    window.show();
+    return window;
+  }
+
+  /** Opens the first printer: the one asked for, else the demo with the practice board. */
+  static void begin(WorkbenchWindow window, Surroundings around, Optional<Path> asked) {
     around
         .background()
         .execute(

@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.shell;
 
 import dev.gantrywright.link.LogEntry;
+import dev.gantrywright.ui.state.Latest;
 import dev.gantrywright.ui.state.LinkDesk;
 import dev.gantrywright.ui.state.LinkStatus;
 import dev.gantrywright.ui.state.Live;
@@ -15,6 +16,8 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -49,15 +52,28 @@ public final class LinePanel extends VBox implements Subscription {
   private final VBox log;
   private final Timeline follow;
   private final Subscriptions subscriptions = new Subscriptions();
+  private final Latest<Asked, List<String>> reading;
   private long drawn = -1;
 
-  public LinePanel(LinkDesk link, Clock clock) {
+  private record Asked(Supplier<List<LogEntry>> log, String search) {}
+
+  /**
+   * @param background reads the log, which may be long
+   */
+  public LinePanel(LinkDesk link, Clock clock, Executor background, Executor view) {
     this.link = link;
     this.clock = clock;
+    reading =
+        new Latest<>(
+            background,
+            view,
+            asked -> LogLines.of(asked.log().get(), asked.search(), ROWS),
+            (asked, lines) -> show(lines),
+            (asked, failed) -> said.setText(String.valueOf(failed.getMessage())));
     arm = Pieces.button("arm", Texts.of("line.arm"), "act-second", this::arm);
     Button send = Pieces.button("send", Texts.of("line.send"), "act-second", this::send);
     list.setFixedCellSize(20);
-    list.setCellFactory(view -> new Row());
+    list.setCellFactory(made -> new Row());
     list.setPrefHeight(190);
     list.setMinHeight(120);
     list.setId("line-log");
@@ -171,8 +187,10 @@ public final class LinePanel extends VBox implements Subscription {
       return;
     }
     drawn = link.logged();
-    List<LogEntry> entries = link.log();
-    List<String> lines = LogLines.of(entries, search.getText(), ROWS);
+    reading.put(new Asked(link.log(), search.getText()));
+  }
+
+  private void show(List<String> lines) {
     rows.setAll(lines);
     list.scrollTo(Math.max(0, lines.size() - 1));
   }
@@ -180,6 +198,7 @@ public final class LinePanel extends VBox implements Subscription {
   @Override
   public void close() {
     follow.stop();
+    reading.forget();
     subscriptions.close();
   }
 

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 
 /**
  * The line to the machine as the window sees it. Lives on the view's thread; samples and state
@@ -294,9 +295,13 @@ public final class LinkDesk implements AutoCloseable {
         });
   }
 
-  /** The newest bytes of the line, oldest first; empty while nothing is connected. */
-  public List<LogEntry> log() {
-    return connection == null ? List.of() : connection.session().log().newest();
+  /**
+   * Gives the newest bytes of the line, oldest first; none while nothing is connected. Any thread
+   * may ask what is returned.
+   */
+  public Supplier<List<LogEntry>> log() {
+    MachineConnection open = connection;
+    return open == null ? List::of : () -> open.session().log().newest();
   }
 
   /** How many entries the log has had. */

@@ -116,6 +116,6 @@ class LinkDeskTest {
     desk.disconnect();
     assertThat(desk.status().get()).isEqualTo(LinkStatus.none());
     assertThat(desk.live().get().states()).isEmpty();
-    assertThat(desk.log()).isEmpty();
+    assertThat(desk.log().get()).isEmpty();
   }
 }

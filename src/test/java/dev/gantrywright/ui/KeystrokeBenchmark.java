@@ -1,0 +1,151 @@
+package dev.gantrywright.ui;
+
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Stage;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.control.TextField;
+
+/**
+ * From a keystroke, at any moment of the toolkit's beat, to findings and plan of that text on the
+ * screen: once with the margin of Describe in view, once with the lines of Write.
+ */
+final class KeystrokeBenchmark {
+  private static final int KEYSTROKES = 400;
+  private static final int WARM_UP = 150;
+
+  private final Random chance = new Random(7);
+  private final WorkbenchWindow window;
+  private final PrinterDesk desk;
+  private final Scene scene;
+  private final List<Double> inEdit = new ArrayList<>();
+  private final List<Double> shown = new ArrayList<>();
+  private final List<Double> withBeat = new ArrayList<>();
+  private long typedAt;
+  private boolean forced;
+  private boolean counts;
+  private CompletableFuture<Void> done = new CompletableFuture<>();
+
+  private KeystrokeBenchmark(WorkbenchWindow window) {
+    this.window = window;
+    desk = window.printer().orElseThrow();
+    scene = window.scene();
+    desk.judged().listen(judged -> arrived());
+    desk.planned().listen(planned -> arrived());
+    scene.addPostLayoutPulseListener(this::pulsed);
+  }
+
+  static void run(Path data) throws Exception {
+    CompletableFuture<WorkbenchWindow> opened = new CompletableFuture<>();
+    Platform.startup(() -> opened.complete(WindowBenchmark.open(data)));
+    WorkbenchWindow window = opened.get();
+    fx(() -> window.open(data.resolve("workshop/heron.printer.json")));
+    until(() -> window.printer().map(d -> d.planned().get().revision() >= 0).orElse(false));
+    CompletableFuture<KeystrokeBenchmark> made = new CompletableFuture<>();
+    fx(() -> made.complete(new KeystrokeBenchmark(window)));
+    made.get().measure();
+    System.exit(0);
+  }
+
+  private void measure() throws Exception {
+    Figures.report("settings in the folder", desk.opened().get().folder().settings().size());
+    fx(() -> desk.part().set("axes.x"));
+    until(() -> scene.lookup("#edit-axes-x-stepsPerMm") != null);
+    fx(() -> scene.lookup("#edit-axes-x-stepsPerMm").requestFocus());
+    series(
+        "Describe",
+        text -> ((TextField) scene.lookup("#edit-axes-x-stepsPerMm")).setText(text));
+    fx(() -> desk.stage().set(Stage.WRITE));
+    until(() -> scene.lookup("#diff") != null);
+    series("Write", text -> desk.values().edit("axes.x.stepsPerMm", Double.valueOf(text)));
+  }
+
+  private interface Typing {
+    void type(String text);
+  }
+
+  private void series(String where, Typing typing) throws Exception {
+    inEdit.clear();
+    shown.clear();
+    withBeat.clear();
+    for (int i = 0; i < WARM_UP + KEYSTROKES; i++) {
+      String text = i % 2 == 0 ? "80" : "8" + (1 + i % 9);
+      CompletableFuture<Void> wait = new CompletableFuture<>();
+      boolean pulseAtOnce = i / 2 % 2 == 0;
+      boolean measured = i >= WARM_UP;
+      // Somewhere in the beat, as fast as somebody types.
+      Thread.sleep(60 + chance.nextInt(17));
+      Platform.runLater(
+          () -> {
+            done = wait;
+            forced = pulseAtOnce;
+            counts = measured;
+            typedAt = System.nanoTime();
+            typing.type(text);
+            if (measured) {
+              inEdit.add((System.nanoTime() - typedAt) / 1e6);
+            }
+          });
+      wait.get(60, TimeUnit.SECONDS);
+    }
+    Figures.report(where + ": the edit itself, ms", inEdit);
+    Figures.report(where + ": keystroke to findings and plan laid out, ms", shown);
+    Figures.report(where + ": the same, at the toolkit's 60 beats a second, ms", withBeat);
+  }
+
+  private boolean complete() {
+    long revision = desk.values().revision();
+    return typedAt != 0
+        && desk.judged().get().revision() == revision
+        && desk.planned().get().revision() == revision;
+  }
+
+  /** Without waiting for the beat: the next pulse at once, its styles, layout and painting. */
+  private void arrived() {
+    if (forced && complete()) {
+      com.sun.javafx.tk.Toolkit.getToolkit().firePulse();
+    }
+  }
+
+  private void pulsed() {
+    if (complete()) {
+      finish(forced ? shown : withBeat);
+    }
+  }
+
+  private void finish(List<Double> figures) {
+    if (counts) {
+      figures.add((System.nanoTime() - typedAt) / 1e6);
+    }
+    typedAt = 0;
+    done.complete(null);
+  }
+
+  private static void fx(Runnable act) {
+    CompletableFuture<Void> ran = new CompletableFuture<>();
+    Platform.runLater(
+        () -> {
+          act.run();
+          ran.complete(null);
+        });
+    ran.join();
+  }
+
+  static void until(BooleanSupplier reached) throws Exception {
+    while (true) {
+      CompletableFuture<Boolean> asked = new CompletableFuture<>();
+      Platform.runLater(() -> asked.complete(reached.getAsBoolean()));
+      if (asked.get()) {
+        return;
+      }
+      Thread.sleep(20);
+    }
+  }
+}

@@ -1,0 +1,78 @@
+package dev.gantrywright.ui;
+
+import dev.gantrywright.link.PortAddress;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import javafx.application.Platform;
+
+/**
+ * A board that says 1,000,000 lines as fast as they are read, over TCP, with the log pulled up in
+ * the window.
+ */
+final class LogBenchmark {
+  private static final int LINES = 1_000_000;
+
+  private LogBenchmark() {}
+
+  static void run(Path data) throws Exception {
+    try (ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      CompletableFuture<WorkbenchWindow> opened = new CompletableFuture<>();
+      Platform.startup(() -> opened.complete(WindowBenchmark.open(data)));
+      WorkbenchWindow window = opened.get();
+      Platform.runLater(() -> window.open(data.resolve("workshop/heron.printer.json")));
+      KeystrokeBenchmark.until(
+          () -> window.printer().map(d -> d.planned().get().revision() >= 0).orElse(false));
+      Platform.runLater(
+          () -> {
+            var desk = window.printer().orElseThrow();
+            PortAddress address = new PortAddress.Tcp("127.0.0.1", server.getLocalPort());
+            desk.link().connect(desk.profile(), address, 20);
+            window.desk().orElseThrow().line().pull();
+          });
+      CompletableFuture<PulseMeter> meter = new CompletableFuture<>();
+      Platform.runLater(() -> meter.complete(new PulseMeter(window.scene())));
+      try (Socket board = server.accept()) {
+        talk(board, meter.get());
+        CompletableFuture<Long> entries = new CompletableFuture<>();
+        Platform.runLater(
+            () -> entries.complete(window.printer().orElseThrow().link().logged()));
+        Figures.report("entries in the log", entries.get());
+      }
+    }
+    System.exit(0);
+  }
+
+  private static void talk(Socket board, PulseMeter meter) throws IOException {
+    try (OutputStream out = new BufferedOutputStream(board.getOutputStream(), 1 << 13)) {
+      say(out, 20_000);
+      Platform.runLater(meter::begin);
+      long start = System.nanoTime();
+      say(out, LINES);
+      double seconds = (System.nanoTime() - start) / 1e9;
+      CompletableFuture<Void> reported = new CompletableFuture<>();
+      Platform.runLater(
+          () -> {
+            meter.end();
+            System.out.println("log, 1,000,000 lines");
+            Figures.report("lines a second", LINES / seconds);
+            meter.report();
+            reported.complete(null);
+          });
+      reported.join();
+    }
+  }
+
+  private static void say(OutputStream out, int lines) throws IOException {
+    for (int i = 0; i < lines; i++) {
+      out.write(("echo: feather " + i + " of the left wing\n").getBytes(StandardCharsets.US_ASCII));
+    }
+    out.flush();
+  }
+}
