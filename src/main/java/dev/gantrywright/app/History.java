@@ -100,6 +100,16 @@ public final class History<T> {
     return past.isEmpty() ? Optional.empty() : Optional.of(present.label());
   }
 
+  /** When what undo would take back was done. */
+  public Optional<Instant> undoMoment() {
+    return past.isEmpty() ? Optional.empty() : Optional.of(present.at());
+  }
+
+  /** When what redo would do again was first done. */
+  public Optional<Instant> redoMoment() {
+    return future.isEmpty() ? Optional.empty() : Optional.of(future.get(future.size() - 1).at());
+  }
+
   /** What redo would do again. */
   public Optional<String> redoLabel() {
     return future.isEmpty() ? Optional.empty() : Optional.of(future.get(future.size() - 1).label());

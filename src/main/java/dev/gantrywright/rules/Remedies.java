@@ -35,18 +35,27 @@ public final class Remedies {
    */
   public static CheckInput apply(CheckInput input, Remedy remedy) throws ProfileProblem {
     PrinterProfile profile = input.profile();
-    NameMap names = input.names();
     for (Remedy.Edit edit : remedy.edits()) {
       if (edit instanceof Remedy.SetField set) {
         profile = ProfileValues.with(profile, set.path(), set.value());
-      } else if (edit instanceof Remedy.SetName set && names != null) {
+      }
+    }
+    NameMap names = input.names() == null ? null : apply(input.names(), remedy);
+    return input.with(profile).with(names);
+  }
+
+  /** The name map with the remedy's corrections of it made. */
+  public static NameMap apply(NameMap map, Remedy remedy) {
+    NameMap names = map;
+    for (Remedy.Edit edit : remedy.edits()) {
+      if (edit instanceof Remedy.SetName set) {
         names =
             set.macro() == null
                 ? names.without(set.path())
                 : names.with(set.path(), moved(names.fields().get(set.path()), set));
       }
     }
-    return input.with(profile).with(names);
+    return names;
   }
 
   /**

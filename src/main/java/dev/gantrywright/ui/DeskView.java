@@ -1,6 +1,5 @@
 package dev.gantrywright.ui;
 
-import dev.gantrywright.app.History;
 import dev.gantrywright.app.MeasuredImage;
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.machine.BuiltImage;
@@ -29,6 +28,7 @@ import dev.gantrywright.ui.state.Keeper;
 import dev.gantrywright.ui.state.LinkStatus;
 import dev.gantrywright.ui.state.LoadDesk;
 import dev.gantrywright.ui.state.LoadState;
+import dev.gantrywright.ui.state.Outcomes;
 import dev.gantrywright.ui.state.PatchedPlace;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Remark;
@@ -41,6 +41,7 @@ import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Tones;
 import dev.gantrywright.ui.write.WriteView;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -62,6 +63,7 @@ final class DeskView implements Subscription {
   private final LinePanel line;
   private final Bench bench;
   private final NamesDesk names;
+  private final Outcomes outcomes = new Outcomes();
   private final Subscriptions subscriptions = new Subscriptions();
 
   /**
@@ -87,6 +89,7 @@ final class DeskView implements Subscription {
     names =
         new NamesDesk(
             desk, around.learner()::study, around.clock(), around.background(), around.view());
+    desk.namesBy(names::change);
     Map<Stage, Supplier<? extends Node>> stages = new EnumMap<>(Stage.class);
     stages.put(
         Stage.DESCRIBE,
@@ -111,19 +114,27 @@ final class DeskView implements Subscription {
             around.background(),
             around.view());
     stages.put(Stage.LOAD, () -> new LoadView(desk, load, build));
-    subscriptions.add(build.state().listen(state -> outcome(Stage.BUILD, built(state))));
-    subscriptions.add(load.state().listen(state -> outcome(Stage.LOAD, loaded(state))));
+    subscriptions.add(build
+            .state()
+            .listen(
+                state ->
+                    outcome(
+                        Stage.BUILD, state.kind() == BuildState.Kind.RUNNING, built(state))));
+    subscriptions.add(load.state().listen(state -> outcome(Stage.LOAD, state.busy(), loaded(state))));
     stages.put(Stage.PROVE, () -> new ProveView(desk, tones));
     bench = new Bench(header, route, plan, stages, line);
     observe();
     keeper.restore(kept);
   }
 
-  /** What a build or a copy came to stands on its station until the profile changes. */
-  private void outcome(Stage stage, StationState state) {
-    if (state != null) {
-      route.show(stage, state);
+  /** What a build or a copy came to stands on its station; an edit makes it stale. */
+  private void outcome(Stage stage, boolean busy, StationState state) {
+    if (state != null && busy) {
+      outcomes.during(stage, state, desk.profile());
+    } else if (state != null) {
+      outcomes.ended(stage, state, desk.profile());
     }
+    station(stage);
   }
 
   /** Keeps in the profile what the last image takes, so that the rules can speak of it. */
@@ -203,13 +214,27 @@ final class DeskView implements Subscription {
   }
 
   private void undoLabels() {
-    History<?> history = namesInHand() ? names.history().get() : desk.values().history().get();
-    header.undo(history.undoLabel());
-    header.redo(history.redoLabel());
+    header.undo((undoesNames() ? names.history().get() : desk.values().history().get()).undoLabel());
+    header.redo((redoesNames() ? names.history().get() : desk.values().history().get()).redoLabel());
+  }
+
+  /** Elsewhere the last edit comes back first, of the profile or of the names. */
+  private boolean undoesNames() {
+    Optional<Instant> name = names.history().get().undoMoment();
+    Optional<Instant> value = desk.values().history().get().undoMoment();
+    return namesInHand()
+        || name.isPresent() && (value.isEmpty() || name.get().isAfter(value.get()));
+  }
+
+  private boolean redoesNames() {
+    Optional<Instant> name = names.history().get().redoMoment();
+    Optional<Instant> value = desk.values().history().get().redoMoment();
+    return namesInHand()
+        || name.isPresent() && (value.isEmpty() || name.get().isBefore(value.get()));
   }
 
   void undo() {
-    if (namesInHand()) {
+    if (undoesNames()) {
       names.undo();
     } else {
       desk.values().undo();
@@ -217,7 +242,7 @@ final class DeskView implements Subscription {
   }
 
   void redo() {
-    if (namesInHand()) {
+    if (redoesNames()) {
       names.redo();
     } else {
       desk.values().redo();
@@ -240,9 +265,14 @@ final class DeskView implements Subscription {
     header.printer(printer.title(), about.toString());
   }
 
+  private void station(Stage stage) {
+    route.show(
+        stage, outcomes.of(stage, desk.profile()).orElseGet(() -> RouteState.of(desk, stage)));
+  }
+
   private void stations() {
     for (Stage stage : Stage.values()) {
-      route.show(stage, RouteState.of(desk, stage));
+      station(stage);
     }
   }
 

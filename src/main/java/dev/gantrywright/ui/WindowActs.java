@@ -99,6 +99,10 @@ final class WindowActs implements HeaderBar.Acts {
       return;
     }
     lastEscape = now;
+    if (window.page().shown()) {
+      done(key, () -> window.page().close());
+      return;
+    }
     if (window.keys().shown()) {
       done(key, () -> window.keys().close());
     }

@@ -7,6 +7,7 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
 import dev.gantrywright.ui.shell.KeyMap;
 import dev.gantrywright.ui.shell.Palette;
+import dev.gantrywright.ui.shell.RulePage;
 import dev.gantrywright.ui.shell.ZoomPane;
 import dev.gantrywright.ui.start.StartView;
 import dev.gantrywright.ui.state.Habits;
@@ -41,6 +42,7 @@ public final class WorkbenchWindow {
   private final ZoomPane zoom = new ZoomPane(layers);
   private final Palette palette = new Palette();
   private final KeyMap keys = new KeyMap();
+  private final RulePage page = new RulePage();
   private final Scene scene;
   private final WindowActs acts;
   private Habits habits;
@@ -53,7 +55,7 @@ public final class WorkbenchWindow {
     this.workshop =
         new Workshop(around.inspector(), this::learn, around.background(), around.view());
     this.habits = around.habits().read();
-    layers.getChildren().addAll(content, palette, keys);
+    layers.getChildren().addAll(content, palette, keys, page);
     StackPane.setAlignment(palette, Pos.TOP_CENTER);
     StackPane.setMargin(palette, new javafx.geometry.Insets(72, 0, 0, 0));
     layers.getStyleClass().add("bench");
@@ -99,7 +101,13 @@ public final class WorkbenchWindow {
                 path,
                 opened -> {
                   if (connect) {
-                    opened.link().connect(opened.profile(), new PortAddress.Practice(""), HERTZ);
+                    opened
+                        .link()
+                        .connect(
+                            opened.profile(),
+                            new PortAddress.Practice(""),
+                            HERTZ,
+                            opened.firmware());
                   }
                 }));
   }
@@ -134,6 +142,14 @@ public final class WorkbenchWindow {
     PrinterDesk next =
         new PrinterDesk(
             printer, around.inspector(), around.clock(), around.background(), around.view());
+    next.page()
+        .listen(
+            asked ->
+                asked.ifPresent(
+                    remark -> {
+                      next.page().set(Optional.empty());
+                      page.open(remark);
+                    }));
     DeskView view = new DeskView(next, kept, around, acts, this::tones, acts::showFolder);
     desk = Optional.of(view);
     content.getChildren().setAll(view.view());
@@ -222,6 +238,10 @@ public final class WorkbenchWindow {
 
   Palette palette() {
     return palette;
+  }
+
+  RulePage page() {
+    return page;
   }
 
   KeyMap keys() {

@@ -17,6 +17,7 @@ import java.util.function.BiConsumer;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
@@ -38,6 +39,8 @@ public final class CheckView extends HBox implements Subscription {
   private final TextField search = new TextField();
   private final Set<Gravity> wanted = EnumSet.allOf(Gravity.class);
   private final Button applySafe;
+  private final ComboBox<String> family = new ComboBox<>();
+  private boolean stale = true;
   private final Subscriptions subscriptions = new Subscriptions();
 
   /**
@@ -72,6 +75,14 @@ public final class CheckView extends HBox implements Subscription {
     side.setPrefWidth(340);
     side.setFocusTraversable(false);
     getChildren().addAll(middle, side);
+    // Out of sight nothing is laid out; it catches up when it is looked at.
+    sceneProperty()
+        .addListener(
+            (o, before, now) -> {
+              if (now != null && stale) {
+                refresh();
+              }
+            });
     subscriptions.add(desk.judged().observe(judged -> refresh()));
     subscriptions.add(desk.trouble().listen(trouble -> refresh()));
   }
@@ -98,6 +109,12 @@ public final class CheckView extends HBox implements Subscription {
           });
       choice.getChildren().add(button);
     }
+    family.setId("check-family");
+    family.setAccessibleText(Texts.of("check.family"));
+    family.getItems().add(Texts.of("check.family.all"));
+    family.getSelectionModel().selectFirst();
+    family.setOnAction(chosen -> refresh());
+    search.setId("check-search");
     search.setPromptText(Texts.of("check.search"));
     search.setAccessibleText(Texts.of("check.search"));
     search.textProperty().addListener((o, before, now) -> refresh());
@@ -105,7 +122,7 @@ public final class CheckView extends HBox implements Subscription {
     box.getStyleClass().add("field-box");
     HBox.setHgrow(search, Priority.ALWAYS);
     HBox.setHgrow(box, Priority.ALWAYS);
-    return Pieces.row(12, choice, box);
+    return Pieces.row(12, choice, family, box);
   }
 
   private void applyFirst() {
@@ -123,10 +140,32 @@ public final class CheckView extends HBox implements Subscription {
         (remark.place() + " " + remark.text() + " " + remark.family() + " " + remark.id())
             .toLowerCase(Locale.ROOT);
     return wanted.contains(remark.gravity())
+        && (family.getSelectionModel().getSelectedIndex() <= 0
+            || remark.family().equals(family.getValue()))
         && all.contains(search.getText().toLowerCase(Locale.ROOT).strip());
   }
 
+  /** The families that have remarks; the chosen one stays even when its last remark is gone. */
+  private void families() {
+    List<String> now = new ArrayList<>(List.of(Texts.of("check.family.all")));
+    desk.remarks().stream().map(Remark::family).distinct().sorted().forEach(now::add);
+    String chosen = family.getValue();
+    if (chosen != null && !now.contains(chosen)) {
+      now.add(chosen);
+    }
+    if (!now.equals(family.getItems())) {
+      family.getItems().setAll(now);
+      family.setValue(chosen == null ? now.get(0) : chosen);
+    }
+  }
+
   private void refresh() {
+    if (getScene() == null) {
+      stale = true;
+      return;
+    }
+    stale = false;
+    families();
     List<Remark> next = desk.remarks().stream().filter(this::shown).toList();
     Remark kept = list.getSelectionModel().getSelectedItem();
     int place = list.getSelectionModel().getSelectedIndex();

@@ -10,6 +10,7 @@ import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import javafx.scene.control.Button;
@@ -22,6 +23,8 @@ import javafx.scene.layout.VBox;
 final class RemarkDetail extends VBox {
   private final PrinterDesk desk;
   private final BiConsumer<Remark, String> waive;
+  private Remark shown;
+  private PrinterProfile shownOn;
 
   /**
    * @param waive sets a remark aside with a reason
@@ -34,6 +37,12 @@ final class RemarkDetail extends VBox {
   }
 
   void show(Remark remark) {
+    // The same remark on the same profile is left alone, with a reason that is being typed.
+    if (remark != null && remark == shown && desk.profile() == shownOn) {
+      return;
+    }
+    shown = remark;
+    shownOn = desk.profile();
     getChildren().clear();
     if (remark == null) {
       getChildren().add(Pieces.paragraph(Texts.of("check.choose"), "quiet"));
@@ -60,6 +69,14 @@ final class RemarkDetail extends VBox {
     getChildren().add(open);
     getChildren().add(Pieces.label(Texts.of("check.why"), "quiet", "small"));
     getChildren().add(Pieces.paragraph(remark.source(), "small"));
+    Button page =
+        Pieces.button(
+            "check-page",
+            Texts.of("note.page"),
+            "plain",
+            () -> desk.page().set(Optional.of(remark)));
+    page.setAccessibleText(Texts.of("note.pageOf", remark.place()));
+    getChildren().add(page);
     getChildren().add(waiver(remark));
   }
 

@@ -33,6 +33,7 @@ public final class CatalogPickers implements Pickers {
       case "output" -> names(sheet.get().map(BoardSheet::outputs));
       case "input" ->
           keys[0].equals("heaters") ? names(sheet.get().map(BoardSheet::sensors)) : List.of();
+      case "sensor" -> keys[0].equals("heaters") ? sensors() : List.of();
       case "port", "secondPort" -> ports();
       default -> List.of();
     };
@@ -65,6 +66,21 @@ public final class CatalogPickers implements Pickers {
                         + "…"
                         + Shown.number(driver.supplyMostVolts())
                         + " V"))
+        .toList();
+  }
+
+  private List<PickerChoice> sensors() {
+    return catalog.sensors().stream()
+        .map(
+            sensor ->
+                new PickerChoice(
+                    sensor.id(),
+                    sensor.name()
+                        + " · "
+                        + Shown.number(sensor.leastCelsius())
+                        + "…"
+                        + Shown.number(sensor.mostCelsius())
+                        + " °C"))
         .toList();
   }
 

@@ -4,8 +4,8 @@ import dev.gantrywright.machine.Contact;
 import dev.gantrywright.ui.state.ContactState;
 
 /**
- * A contact after IEC 60617: make contact (S00227), break contact (S00229); a position that is not
- * known is dashed.
+ * A contact as circuit diagrams after IEC 60617 draw make and break contacts, from memory and
+ * without the standard's own proportions; a position that is not known is dashed.
  */
 public final class ContactSign {
   /** Length from terminal to terminal, pixels. */

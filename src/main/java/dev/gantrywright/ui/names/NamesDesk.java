@@ -256,7 +256,8 @@ public final class NamesDesk implements Subscription {
     return ProfileFill.apply(desk, label, values);
   }
 
-  private void change(String label, UnaryOperator<NameMap> change) {
+  /** A named change of the map, such as a remedy. */
+  public void change(String label, UnaryOperator<NameMap> change) {
     history.update(now -> now.edit(label, "", change.apply(now.present()), clock.instant()));
     spread();
   }

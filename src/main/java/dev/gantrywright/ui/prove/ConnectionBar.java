@@ -54,7 +54,7 @@ final class ConnectionBar extends VBox {
   private void open(String text) {
     LinkDesk link = desk.link();
     try {
-      link.connect(desk.profile(), PortAddress.parse(text), HERTZ);
+      link.connect(desk.profile(), PortAddress.parse(text), HERTZ, desk.firmware());
     } catch (LinkException unreadable) {
       words.setText(unreadable.getMessage());
     }

@@ -4,6 +4,7 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileValues;
 import dev.gantrywright.rules.Finding;
+import dev.gantrywright.rules.Remedies;
 import dev.gantrywright.rules.Remedy;
 
 /** A finding of the rule book as a remark. */
@@ -35,12 +36,16 @@ final class FoundRemark {
   }
 
   private static Remark.Fix fix(Remedy remedy) {
-    boolean ours =
-        remedy.applicable()
-            && remedy.edits().stream().allMatch(edit -> edit instanceof Remedy.SetField);
     Remark.Safety safety =
-        ours ? Remark.Safety.valueOf(remedy.safety().name()) : Remark.Safety.SHOW_ONLY;
-    return new Remark.Fix(remedy.title(), safety, profile -> apply(remedy, profile));
+        remedy.applicable()
+            ? Remark.Safety.valueOf(remedy.safety().name())
+            : Remark.Safety.SHOW_ONLY;
+    boolean names = remedy.edits().stream().anyMatch(edit -> edit instanceof Remedy.SetName);
+    return new Remark.Fix(
+        remedy.title(),
+        safety,
+        profile -> apply(remedy, profile),
+        names ? map -> Remedies.apply(map, remedy) : null);
   }
 
   private static PrinterProfile apply(Remedy remedy, PrinterProfile profile) {

@@ -89,6 +89,19 @@ public final class LinkDesk implements AutoCloseable {
 
   /** Opens a line and watches the endstops. Returns at once; the status tells how it goes. */
   public void connect(PrinterProfile profile, PortAddress address, double hertz) {
+    connect(profile, address, hertz, Map::of);
+  }
+
+  /**
+   * The same with a practice board whose firmware was built from other values than the profile's.
+   *
+   * @param firmware field path to value, asked off the view's thread
+   */
+  public void connect(
+      PrinterProfile profile,
+      PortAddress address,
+      double hertz,
+      Supplier<Map<String, String>> firmware) {
     disconnect();
     long mine = ++attempt;
     boolean practice = address instanceof PortAddress.Practice;
@@ -99,7 +112,8 @@ public final class LinkDesk implements AutoCloseable {
     background.execute(
         () -> {
           try {
-            MachineConnection opened = MachineConnection.open(profile, address, Map.of());
+            MachineConnection opened = MachineConnection.open(
+                    profile, address, practice ? firmware.get() : Map.of());
             view.execute(() -> opened(mine, opened, profile, ends, hertz));
           } catch (LinkException | IllegalArgumentException failed) {
             view.execute(() -> lost(mine, port, failed.getMessage(), practice));

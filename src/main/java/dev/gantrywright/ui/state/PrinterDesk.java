@@ -1,14 +1,20 @@
 package dev.gantrywright.ui.state;
 
+import dev.gantrywright.app.BuiltFirmware;
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.names.NameMap;
+import dev.gantrywright.patch.PatchPlan;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.BiConsumer;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /** One open printer: its values, what was found, what is in hand, its line. */
 public final class PrinterDesk implements AutoCloseable {
@@ -30,7 +36,9 @@ public final class PrinterDesk implements AutoCloseable {
   private final Cell<String> part = new Cell<>("printer");
   private final Cell<Optional<String>> focus = new Cell<>(Optional.empty());
   private final Cell<Optional<String>> line = new Cell<>(Optional.empty());
+  private final Cell<Optional<Remark>> page = new Cell<>(Optional.empty());
   private final Subscription follow;
+  private BiConsumer<String, UnaryOperator<NameMap>> names = (label, change) -> {};
 
   private record Work(long revision, OpenPrinter printer) {}
 
@@ -193,9 +201,37 @@ public final class PrinterDesk implements AutoCloseable {
     line.set(Optional.of(path));
   }
 
-  /** Applies a remark's fix as one named edit. */
+  /** Applies a remark's fix as one named edit of the profile, or of the name map. */
   public void apply(Remark remark, Remark.Fix fix) {
-    values.change(fix.title() + " (" + remark.place() + ")", "", fix.change());
+    String label = fix.title() + " (" + remark.place() + ")";
+    values.change(label, "", fix.change());
+    if (fix.names() != null) {
+      names.accept(label, fix.names());
+    }
+  }
+
+  /** Who edits the name map of the folder. */
+  public void namesBy(BiConsumer<String, UnaryOperator<NameMap>> editor) {
+    names = editor;
+  }
+
+  /** The remark whose rule's page is asked for; taken by the window that shows it. */
+  public Cell<Optional<Remark>> page() {
+    return page;
+  }
+
+  /**
+   * What the firmware of the practice board is built with: the values of the folder as the plan
+   * leaves it. Takes time; any thread may ask what is returned.
+   */
+  public Supplier<Map<String, String>> firmware() {
+    OpenPrinter printer = printer();
+    return () ->
+        printer.folder() == null || printer.names() == null
+            ? Map.of()
+            : BuiltFirmware.values(
+                PatchPlan.of(printer.profile(), printer.names(), printer.folder()).patched(),
+                printer.names());
   }
 
   /**
@@ -221,7 +257,7 @@ public final class PrinterDesk implements AutoCloseable {
             .flatMap(
                 remark ->
                     remark.fixes().stream()
-                        .filter(fix -> fix.safety() == Remark.Safety.SAFE)
+                        .filter(fix -> fix.safety() == Remark.Safety.SAFE && fix.names() == null)
                         .limit(1))
             .toList();
     values.change(

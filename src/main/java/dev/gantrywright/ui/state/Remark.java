@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.state;
 
 import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.names.NameMap;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
@@ -48,6 +49,16 @@ public record Remark(
    *
    * @param title what it does, "Use 80"
    * @param change the profile with it done
+   * @param names the name map with it done; null where it changes the profile alone
    */
-  public record Fix(String title, Safety safety, UnaryOperator<PrinterProfile> change) {}
+  public record Fix(
+      String title,
+      Safety safety,
+      UnaryOperator<PrinterProfile> change,
+      UnaryOperator<NameMap> names) {
+    /** A change of the profile alone. */
+    public Fix(String title, Safety safety, UnaryOperator<PrinterProfile> change) {
+      this(title, safety, change, null);
+    }
+  }
 }

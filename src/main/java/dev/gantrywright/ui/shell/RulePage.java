@@ -1,0 +1,91 @@
+package dev.gantrywright.ui.shell;
+
+import dev.gantrywright.rules.Family;
+import dev.gantrywright.rules.RulePages;
+import dev.gantrywright.ui.state.PageText;
+import dev.gantrywright.ui.state.Remark;
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Pieces;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The page of a rule, opened from a remark: what it looks for, why, and from where. */
+public final class RulePage extends VBox {
+  private static final double WIDE = 640;
+  private static final double HIGH = 560;
+
+  private final Label title = Pieces.paragraph("", "section");
+  private final VBox text = new VBox(8);
+  private final ScrollPane scroll = new ScrollPane(text);
+  private final Button close =
+      Pieces.button("page-close", Texts.of("keys.close"), "act-second", this::close);
+  private Node returnTo;
+
+  public RulePage() {
+    getStyleClass().add("float");
+    setMaxSize(WIDE, HIGH);
+    setId("rule-page");
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("sheet-scroll");
+    scroll.setFocusTraversable(false);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    setAlignment(Pos.TOP_LEFT);
+    getChildren().addAll(title, scroll, close);
+    show(false);
+  }
+
+  private void show(boolean on) {
+    setVisible(on);
+    setManaged(on);
+  }
+
+  /** Opens the page of the rule that made a remark. */
+  public void open(Remark remark) {
+    returnTo = getScene() == null ? null : getScene().getFocusOwner();
+    Optional<String> page = page(remark);
+    text.getChildren().clear();
+    title.setText(page.map(PageText::title).orElse(remark.place()));
+    for (PageText.Piece piece :
+        page.map(PageText::pieces).orElseGet(() -> PageText.pieces(Texts.of("page.none")))) {
+      text.getChildren().add(node(piece));
+    }
+    scroll.setVvalue(0);
+    show(true);
+    close.requestFocus();
+  }
+
+  private static Optional<String> page(Remark remark) {
+    for (Family family : Family.values()) {
+      if (family.title().equals(remark.family())) {
+        return RulePages.help(family, remark.slug());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Label node(PageText.Piece piece) {
+    return switch (piece.kind()) {
+      case HEADING -> Pieces.paragraph(piece.words(), "group-title");
+      case POINT -> Pieces.paragraph("•  " + piece.words());
+      case CODE -> Pieces.paragraph(piece.words(), "mono", "code");
+      case TEXT -> Pieces.paragraph(piece.words());
+    };
+  }
+
+  public boolean shown() {
+    return isVisible();
+  }
+
+  public void close() {
+    show(false);
+    if (returnTo != null) {
+      returnTo.requestFocus();
+    }
+  }
+}
