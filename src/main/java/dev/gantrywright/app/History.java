@@ -66,13 +66,23 @@ public final class History<T> {
       return this;
     }
     Step<T> step = new Step<>(document, label, mergeKey, at);
-    boolean merges =
-        !mergeKey.isEmpty()
-            && mergeKey.equals(present.mergeKey())
-            && future.isEmpty()
-            && present.document() != saved
-            && !at.isAfter(present.at().plus(MERGE_WINDOW));
+    boolean merges = merges(mergeKey, at);
     return new History<>(merges ? past : plus(past, present), step, List.of(), revision + 1, saved);
+  }
+
+  private boolean merges(String mergeKey, Instant at) {
+    return !mergeKey.isEmpty()
+        && mergeKey.equals(present.mergeKey())
+        && future.isEmpty()
+        && present.document() != saved
+        && !at.isAfter(present.at().plus(MERGE_WINDOW));
+  }
+
+  /** The document to which undo would lead after an edit with this key: what its label is about. */
+  public T before(String mergeKey, Instant at) {
+    return merges(mergeKey, at) && !past.isEmpty()
+        ? past.get(past.size() - 1).document()
+        : present.document();
   }
 
   /** One step back; the same history where there is none. */

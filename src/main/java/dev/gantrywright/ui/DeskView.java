@@ -29,6 +29,7 @@ import dev.gantrywright.ui.state.LinkStatus;
 import dev.gantrywright.ui.state.LoadDesk;
 import dev.gantrywright.ui.state.LoadState;
 import dev.gantrywright.ui.state.Outcomes;
+import dev.gantrywright.ui.state.PastKeeper;
 import dev.gantrywright.ui.state.PatchedPlace;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Remark;
@@ -63,6 +64,7 @@ final class DeskView implements Subscription {
   private final LinePanel line;
   private final Bench bench;
   private final NamesDesk names;
+  private final PastKeeper past;
   private final Outcomes outcomes = new Outcomes();
   private final Subscriptions subscriptions = new Subscriptions();
 
@@ -121,6 +123,8 @@ final class DeskView implements Subscription {
                     outcome(
                         Stage.BUILD, state.kind() == BuildState.Kind.RUNNING, built(state))));
     subscriptions.add(load.state().listen(state -> outcome(Stage.LOAD, state.busy(), loaded(state))));
+    past = new PastKeeper(desk, build, around.clock(), around.background(), around.view());
+    subscriptions.add(past.said().listen(header::say));
     stages.put(Stage.PROVE, () -> new ProveView(desk, tones));
     bench = new Bench(header, route, plan, stages, line);
     observe();
@@ -341,6 +345,7 @@ final class DeskView implements Subscription {
   public void close() {
     keeper.close();
     names.close();
+    past.close();
     subscriptions.close();
     plan.close();
     line.close();

@@ -68,7 +68,9 @@ final class NoteFolds {
       return -1;
     }
     int least = -1;
+    int left = 0;
     for (int i = 0; i < places.length; i++) {
+      left += folded[i] ? 0 : 1;
       boolean may = !folded[i] && ranks[i] < keep;
       if (may
           && (least < 0
@@ -77,6 +79,7 @@ final class NoteFolds {
         least = i;
       }
     }
-    return least;
+    // One note stays whole: the gravest, or the one that the user has in hand.
+    return left > 1 ? least : -1;
   }
 }

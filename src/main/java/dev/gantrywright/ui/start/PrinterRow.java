@@ -5,12 +5,17 @@ import dev.gantrywright.ui.draw.MachinePlan;
 import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.draw.PlanContent;
 import dev.gantrywright.ui.state.PrinterCard;
+import dev.gantrywright.ui.state.PrinterPast;
 import dev.gantrywright.ui.state.Remarks;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.HBox;
@@ -23,6 +28,7 @@ import javafx.scene.transform.Scale;
 final class PrinterRow extends HBox {
   private static final double DRAWN = 240;
   private static final double SHRUNK = 0.38;
+  private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM HH:mm");
 
   private final CheckBox chosen = new CheckBox();
 
@@ -107,18 +113,42 @@ final class PrinterRow extends HBox {
     return all.toString();
   }
 
-  private static HBox state(PrinterCard card) {
+  private static VBox state(PrinterCard card) {
+    VBox box = new VBox(4);
+    box.setAlignment(Pos.CENTER_LEFT);
+    box.setMinWidth(Region.USE_PREF_SIZE);
     if (card.profile().isEmpty()) {
-      return Pieces.row(8, Mark.ERROR.sign(12), Pieces.label(Texts.of("start.unreadable")));
+      box.getChildren()
+          .add(Pieces.row(8, Mark.ERROR.sign(12), Pieces.label(Texts.of("start.unreadable"))));
+      return box;
     }
-    HBox row =
-        card.remarks().isEmpty()
-            ? Pieces.row(8, Mark.SETTLED.sign(12), Pieces.label(Texts.of("route.fits")))
-            : Pieces.row(
-                8,
-                Mark.of(card.remarks().get(0).gravity()).sign(12),
-                Pieces.label(Remarks.counted(card.remarks())));
-    row.setMinWidth(Region.USE_PREF_SIZE);
-    return row;
+    box.getChildren()
+        .addAll(
+            card.remarks().isEmpty()
+                ? Pieces.row(8, Mark.SETTLED.sign(12), Pieces.label(Texts.of("route.fits")))
+                : Pieces.row(
+                    8,
+                    Mark.of(card.remarks().get(0).gravity()).sign(12),
+                    Pieces.label(Remarks.counted(card.remarks()))),
+            past(card.past().build(), "build"),
+            past(card.past().proof(), "proof"));
+    return box;
+  }
+
+  /** When it was last built or proven, and whether that came out well. */
+  private static HBox past(Optional<PrinterPast.Done> done, String key) {
+    Mark mark = done.map(d -> d.well() ? Mark.SETTLED : Mark.ERROR).orElse(Mark.OPEN);
+    String words =
+        done.map(
+                d ->
+                    Texts.of(
+                        "start." + key + (d.well() ? ".well" : ".failed"),
+                        WHEN.format(d.time().atZone(ZoneId.systemDefault()))))
+            .orElseGet(() -> Texts.of("start." + key + ".never"));
+    boolean practice = done.map(PrinterPast.Done::practice).orElse(false);
+    return Pieces.row(
+        8,
+        mark.sign(12),
+        Pieces.label(practice ? Texts.of("start.practice", words) : words, "quiet", "small"));
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param profile empty where it cannot be read
  * @param board name of its board; empty where no sheet is open
  * @param remarks what the rules find
+ * @param past what was last done with it
  * @param problem the one line that says why it cannot be read; empty where it can
  */
 public record PrinterCard(
@@ -20,6 +21,7 @@ public record PrinterCard(
     Optional<PrinterProfile> profile,
     String board,
     List<Remark> remarks,
+    PrinterPast past,
     String problem) {
   public PrinterCard {
     remarks = List.copyOf(remarks);
@@ -28,11 +30,16 @@ public record PrinterCard(
   static PrinterCard of(OpenPrinter printer, List<Remark> remarks) {
     String board = printer.sheet() == null ? "" : printer.sheet().name();
     return new PrinterCard(
-        printer.file(), Optional.of(printer.profile()), board == null ? "" : board, remarks, "");
+        printer.file(),
+        Optional.of(printer.profile()),
+        board == null ? "" : board,
+        remarks,
+        PrinterPast.beside(printer.file()),
+        "");
   }
 
   static PrinterCard broken(Path file, String problem) {
-    return new PrinterCard(file, Optional.empty(), "", List.of(), problem);
+    return new PrinterCard(file, Optional.empty(), "", List.of(), PrinterPast.NONE, problem);
   }
 
   /** Its name; its file's where it has none. */

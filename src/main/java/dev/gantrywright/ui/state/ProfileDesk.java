@@ -75,7 +75,13 @@ public final class ProfileDesk {
     } catch (ProfileProblem refused) {
       return Optional.of(reason(refused, path));
     }
-    String before = quoted(path);
+    PrinterProfile from = history.get().before(path, clock.instant());
+    String before =
+        from == profile()
+            ? quoted(path)
+            : ProfileValues.get(from, path)
+                .map(ProfileDesk::quoted)
+                .orElse(Texts.of("value.none"));
     ObjectNode changedTree = ProfileValues.tree(changed);
     String after =
         ProfileValues.get(changedTree, path)

@@ -33,6 +33,15 @@ class ProfileDeskTest {
   }
 
   @Test
+  void keystrokesThatAreOneStepAreNamedFromWhereItBegan() {
+    desk.edit(STEPS, 8);
+    desk.edit(STEPS, 80);
+    assertThat(desk.history().get().undoLabel()).contains("X steps/mm 160 → 80");
+    desk.undo();
+    assertThat(desk.value(STEPS).orElseThrow().asDouble()).isEqualTo(160);
+  }
+
+  @Test
   void undoBringsTheValueBack() {
     desk.edit(STEPS, 80);
     desk.undo();
