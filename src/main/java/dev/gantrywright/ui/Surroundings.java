@@ -14,6 +14,7 @@ import java.time.Clock;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 
 /**
@@ -21,6 +22,7 @@ import javafx.application.Platform;
  *
  * @param background runs what may take time
  * @param view hands over to the toolkit's thread
+ * @param facts the catalogue, read when it is first asked for
  * @param workshop the folder of the demo printers
  * @param records where histories and replaced images are kept
  */
@@ -28,15 +30,20 @@ public record Surroundings(
     Clock clock,
     ExecutorService background,
     Executor view,
-    Catalog catalog,
+    Supplier<Catalog> facts,
     RuleInspector inspector,
     HabitStore habits,
     RecoveryStore recovery,
     Path workshop,
     Path records) {
+  /** Facts about parts. */
+  public Catalog catalog() {
+    return facts.get();
+  }
+
   /** Learns names, and knows the catalogue's microcontrollers. */
   Learner learner() {
-    return new Learner(new McuNames(catalog.mcus().stream().map(Mcu::part).toList()));
+    return new Learner(new McuNames(catalog().mcus().stream().map(Mcu::part).toList()));
   }
 
   /** Those of the user who runs the program. */
@@ -47,7 +54,7 @@ public record Surroundings(
 
   /** With everything kept in one folder. */
   public static Surroundings in(Path data, Path workshop) {
-    Catalog catalog = Catalog.shipped();
+    Supplier<Catalog> catalog = new Later<>(Catalog::shipped);
     return new Surroundings(
         Clock.systemDefaultZone(),
         Executors.newCachedThreadPool(
@@ -58,7 +65,7 @@ public record Surroundings(
             }),
         Platform::runLater,
         catalog,
-        new RuleInspector(StandardBook.open(), catalog),
+        new RuleInspector(new Later<>(StandardBook::open), catalog),
         new HabitStore(data.resolve("window.json")),
         new RecoveryStore(data.resolve("recovery")),
         workshop,

@@ -51,7 +51,9 @@ public final class Pictures {
   private void begin(Path data) {
     Typefaces.load();
     stage = new Stage();
-    Path workshop = data.resolve("harbour-street-workshop");
+    // Pictures show the workshop in the home folder of whoever reads them.
+    System.setProperty("user.home", data.toString());
+    Path workshop = data.resolve("printers");
     try {
       DemoWorkshop.unpack(workshop);
     } catch (IOException failed) {
@@ -200,7 +202,7 @@ public final class Pictures {
           Path card = workshop.resolveSibling("card");
           card.toFile().mkdirs();
           ((javafx.scene.control.TextField) window.scene().lookup("#load-card"))
-              .setText(card.toString());
+              .setText(dev.gantrywright.ui.quantity.HomePath.shown(card));
           press("#load-copy");
         });
     pause(1500);

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.build;
 
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.app.BuildJob;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.catalog.Mcu;
@@ -87,7 +88,7 @@ public final class BuildView extends HBox implements Subscription {
     BuildSettings settings = desk.profile().build();
     facts.getChildren().clear();
     Path patched = folder.get();
-    fact(0, "build.folder", patched == null ? Texts.of("build.noFolder") : patched.toString());
+    fact(0, "build.folder", patched == null ? Texts.of("build.noFolder") : HomePath.shown(patched));
     fact(1, "build.target", or(desk.profile().board().target()));
     fact(2, "build.artefact", or(settings.artefact()));
     boolean given = !settings.command().isEmpty();

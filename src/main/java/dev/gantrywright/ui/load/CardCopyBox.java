@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.load;
 
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.load.CopyStep;
 import dev.gantrywright.load.Drive;
 import dev.gantrywright.ui.draw.Mark;
@@ -63,7 +64,7 @@ final class CardCopyBox extends VBox {
                   "load-drive",
                   drive.root() + " · " + drive.fileSystem(),
                   "act-second",
-                  () -> card.setText(drive.root().toString())));
+                  () -> card.setText(HomePath.shown(drive.root()))));
     }
     Inputs.show(found, !drives.isEmpty());
   }

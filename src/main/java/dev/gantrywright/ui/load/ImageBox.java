@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.load;
 
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.app.BuildJob;
 import dev.gantrywright.app.ChosenImage;
 import dev.gantrywright.image.Verdict;
@@ -74,7 +75,7 @@ final class ImageBox extends VBox {
 
   void show(JudgedFile file) {
     if (file.file() != null && !image.isFocused()) {
-      image.setText(file.file().toString());
+      image.setText(HomePath.shown(file.file()));
     }
     remarks.getChildren().clear();
     if (file.file() != null && file.image().isEmpty()) {

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.load;
 
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.nio.file.InvalidPathException;
@@ -41,7 +42,7 @@ final class Inputs {
     try {
       return field.getText().isBlank()
           ? Optional.empty()
-          : Optional.of(Path.of(field.getText().strip()));
+          : Optional.of(HomePath.read(field.getText()));
     } catch (InvalidPathException unreadable) {
       return Optional.empty();
     }

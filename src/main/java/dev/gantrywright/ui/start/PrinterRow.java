@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.start;
 
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.draw.MachinePlan;
 import dev.gantrywright.ui.draw.Mark;
@@ -98,7 +99,7 @@ final class PrinterRow extends HBox {
     String kind = profile.kinematics() == null ? "" : profile.kinematics().word();
     String mcu = profile.board().mcu() == null ? "" : profile.board().mcu();
     box.getChildren().add(Pieces.label(join(card.board(), mcu, kind), "quiet"));
-    String notes = profile.notes() == null ? card.file().toString() : profile.notes();
+    String notes = profile.notes() == null ? HomePath.shown(card.file()) : profile.notes();
     box.getChildren().add(Pieces.label(notes, "quiet", "small"));
     return box;
   }

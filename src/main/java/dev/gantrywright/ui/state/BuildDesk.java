@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.state;
 
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.app.BuildJob;
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.build.BuildCommand;
@@ -138,7 +139,7 @@ public final class BuildDesk {
       return;
     }
     if (!Files.isDirectory(folder)) {
-      state.set(BuildState.ended(BuildState.Kind.FAILED, Texts.of("build.noPatched", folder)));
+      state.set(BuildState.ended(BuildState.Kind.FAILED, Texts.of("build.noPatched", HomePath.shown(folder))));
       return;
     }
     synchronized (lines) {

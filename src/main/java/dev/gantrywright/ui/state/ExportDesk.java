@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.state;
 
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.patch.Export;
 import dev.gantrywright.patch.ExportException;
 import dev.gantrywright.patch.PatchPlan;
@@ -44,7 +45,7 @@ public final class ExportDesk {
           replace,
           (done, total, path) -> progress(done, total, path, target),
           stop::get);
-      return new ExportState(ExportState.Kind.DONE, 1, target, Texts.of("write.done", target));
+      return new ExportState(ExportState.Kind.DONE, 1, target, Texts.of("write.done", HomePath.shown(target)));
     } catch (ExportException failed) {
       boolean occupied =
           failed.kind() == ExportException.Kind.REFUSED

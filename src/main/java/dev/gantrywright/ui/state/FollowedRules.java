@@ -12,19 +12,20 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Runs only the rules that read what an edit changed; the findings of the others stand. */
 final class FollowedRules implements Inspection {
-  private final RuleBook book;
-  private final Catalog catalog;
+  private final Supplier<RuleBook> book;
+  private final Supplier<Catalog> catalog;
   private Checked checked;
   private ObjectNode tree;
   private Map<Finding, Remark> remarks = new IdentityHashMap<>();
   private volatile Map<String, String> evidence = Map.of();
 
-  FollowedRules(RuleBook book, Catalog catalog) {
+  FollowedRules(Supplier<RuleBook> book, Supplier<Catalog> catalog) {
     this.book = book;
     this.catalog = catalog;
   }
@@ -33,12 +34,12 @@ final class FollowedRules implements Inspection {
   public List<Remark> inspect(OpenPrinter printer) {
     CheckInput input =
         new CheckInput(
-            printer.profile(), printer.sheet(), printer.folder(), printer.names(), catalog);
+            printer.profile(), printer.sheet(), printer.folder(), printer.names(), catalog.get());
     ObjectNode now = ProfileValues.tree(printer.profile());
     checked =
         checked == null
-            ? book.run(input)
-            : book.rerun(checked, input, ChangedPaths.between(tree, now));
+            ? book.get().run(input)
+            : book.get().rerun(checked, input, ChangedPaths.between(tree, now));
     tree = now;
     List<Finding> open = Waivers.sort(printer.profile(), checked.findings()).open();
     Map<Finding, Remark> next = new IdentityHashMap<>();

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.write;
 
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.ExportDesk;
 import dev.gantrywright.ui.state.ExportState;
@@ -45,7 +46,7 @@ final class ExportBar extends VBox implements Subscription {
     target.setId("export-target");
     target.setAccessibleText(Texts.of("write.target"));
     Path proposed = PatchedPlace.of(desk.opened().get());
-    target.setText(proposed == null ? "" : proposed.toString());
+    target.setText(proposed == null ? "" : HomePath.shown(proposed));
     HBox box = new HBox(target);
     box.getStyleClass().add("field-box");
     HBox.setHgrow(target, Priority.ALWAYS);
@@ -75,7 +76,7 @@ final class ExportBar extends VBox implements Subscription {
     chooser.setTitle(Texts.of("write.target"));
     java.io.File chosen = chooser.showDialog(getScene().getWindow());
     if (chosen != null) {
-      target.setText(chosen.toString());
+      target.setText(HomePath.shown(chosen.toPath()));
     }
   }
 
@@ -86,7 +87,7 @@ final class ExportBar extends VBox implements Subscription {
         .ifPresent(
             plan -> {
               try {
-                export.write(plan, Path.of(target.getText().strip()), over);
+                export.write(plan, HomePath.read(target.getText()), over);
               } catch (InvalidPathException unreadable) {
                 words.setText(Texts.of("write.noPath", target.getText()));
                 outcome.getChildren().setAll(Mark.ERROR.sign(12), words);
