@@ -116,13 +116,14 @@ final class DeskView implements Subscription {
             around.background(),
             around.view());
     stages.put(Stage.LOAD, () -> new LoadView(desk, load, build));
-    subscriptions.add(build
+    subscriptions.add(
+        build
             .state()
             .listen(
                 state ->
-                    outcome(
-                        Stage.BUILD, state.kind() == BuildState.Kind.RUNNING, built(state))));
-    subscriptions.add(load.state().listen(state -> outcome(Stage.LOAD, state.busy(), loaded(state))));
+                    outcome(Stage.BUILD, state.kind() == BuildState.Kind.RUNNING, built(state))));
+    subscriptions.add(
+        load.state().listen(state -> outcome(Stage.LOAD, state.busy(), loaded(state))));
     past = new PastKeeper(desk, build, around.clock(), around.background(), around.view());
     subscriptions.add(past.said().listen(header::say));
     stages.put(Stage.PROVE, () -> new ProveView(desk, tones));
@@ -218,8 +219,10 @@ final class DeskView implements Subscription {
   }
 
   private void undoLabels() {
-    header.undo((undoesNames() ? names.history().get() : desk.values().history().get()).undoLabel());
-    header.redo((redoesNames() ? names.history().get() : desk.values().history().get()).redoLabel());
+    header.undo(
+        (undoesNames() ? names.history().get() : desk.values().history().get()).undoLabel());
+    header.redo(
+        (redoesNames() ? names.history().get() : desk.values().history().get()).redoLabel());
   }
 
   /** Elsewhere the last edit comes back first, of the profile or of the names. */

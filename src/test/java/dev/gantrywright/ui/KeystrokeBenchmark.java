@@ -59,9 +59,7 @@ final class KeystrokeBenchmark {
     fx(() -> desk.part().set("axes.x"));
     until(() -> scene.lookup("#edit-axes-x-stepsPerMm") != null);
     fx(() -> scene.lookup("#edit-axes-x-stepsPerMm").requestFocus());
-    series(
-        "Describe",
-        text -> ((TextField) scene.lookup("#edit-axes-x-stepsPerMm")).setText(text));
+    series("Describe", text -> ((TextField) scene.lookup("#edit-axes-x-stepsPerMm")).setText(text));
     fx(() -> desk.stage().set(Stage.WRITE));
     until(() -> scene.lookup("#diff") != null);
     series("Write", text -> desk.values().edit("axes.x.stepsPerMm", Double.valueOf(text)));

@@ -41,8 +41,7 @@ final class LogBenchmark {
       try (Socket board = server.accept()) {
         talk(board, meter.get());
         CompletableFuture<Long> entries = new CompletableFuture<>();
-        Platform.runLater(
-            () -> entries.complete(window.printer().orElseThrow().link().logged()));
+        Platform.runLater(() -> entries.complete(window.printer().orElseThrow().link().logged()));
         Figures.report("entries in the log", entries.get());
       }
     }

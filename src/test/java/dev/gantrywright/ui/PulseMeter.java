@@ -6,8 +6,9 @@ import javafx.animation.AnimationTimer;
 import javafx.scene.Scene;
 
 /**
- * How long the toolkit's thread works in each pulse: from its start, animations first, to the end of
- * its layout pass. The toolkit begins a pulse every 16.7 ms; one that begins late was kept waiting.
+ * How long the toolkit's thread works in each pulse: from its start, animations first, to the end
+ * of its layout pass. The toolkit begins a pulse every 16.7 ms; one that begins late was kept
+ * waiting.
  */
 final class PulseMeter {
   private final List<Double> work = new ArrayList<>();
@@ -51,7 +52,9 @@ final class PulseMeter {
   void report() {
     Figures.report("work of the toolkit's thread in a pulse, ms", work);
     Figures.report("pulse to pulse, ms", apart);
-    Figures.report("pulses with more than 16 ms of work", work.stream().filter(w -> w > 16).count());
-    Figures.report("pulses that came a whole beat late", apart.stream().filter(a -> a > 33.3).count());
+    Figures.report(
+        "pulses with more than 16 ms of work", work.stream().filter(w -> w > 16).count());
+    Figures.report(
+        "pulses that came a whole beat late", apart.stream().filter(a -> a > 33.3).count());
   }
 }

@@ -65,8 +65,7 @@ class StartUseTest {
     open.run(
         () ->
             desk.link()
-                .connect(
-                    desk.profile(), new dev.gantrywright.link.PortAddress.Practice(""), 20));
+                .connect(desk.profile(), new dev.gantrywright.link.PortAddress.Practice(""), 20));
     open.until(() -> desk.link().live().get().fresh());
     open.run(() -> desk.link().prove(desk.profile()));
     open.until(() -> desk.link().proof().get().isPresent());

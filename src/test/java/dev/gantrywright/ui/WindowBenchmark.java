@@ -16,8 +16,8 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 
 /**
- * Measures the window: {@code keystroke}, {@code keystroke-same}, {@code trace}, {@code log}, {@code
- * window} or {@code bare}. See {@code docs/benchmarks/window.sh}.
+ * Measures the window: {@code keystroke}, {@code keystroke-same}, {@code trace}, {@code log},
+ * {@code window} or {@code bare}. See {@code docs/benchmarks/window.sh}.
  */
 public final class WindowBenchmark {
   private static final int SETTINGS = 10_000;

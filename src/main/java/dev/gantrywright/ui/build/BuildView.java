@@ -1,12 +1,12 @@
 package dev.gantrywright.ui.build;
 
-import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.app.BuildJob;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.catalog.Mcu;
 import dev.gantrywright.image.MemoryPicture;
 import dev.gantrywright.machine.BuildSettings;
 import dev.gantrywright.ui.draw.FlashMap;
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.state.BuildDesk;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;

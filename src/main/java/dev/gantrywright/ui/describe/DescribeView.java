@@ -48,7 +48,9 @@ public final class DescribeView extends ScrollPane implements Subscription {
     form = new PartForm(part.get(), desk.values(), typed, pickers);
     sheet =
         new MarginSheet(
-            form, form::box, new NoteCard.Acts(
+            form,
+            form::box,
+            new NoteCard.Acts(
                 desk::apply,
                 remark -> sheet.requestLayout(),
                 remark -> desk.page().set(Optional.of(remark))));

@@ -1,9 +1,9 @@
 package dev.gantrywright.ui.load;
 
-import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.load.CopyStep;
 import dev.gantrywright.load.Drive;
 import dev.gantrywright.ui.draw.Mark;
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.state.LoadDesk;
 import dev.gantrywright.ui.state.LoadState;
 import dev.gantrywright.ui.state.Texts;

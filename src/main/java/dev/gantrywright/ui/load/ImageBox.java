@@ -1,10 +1,10 @@
 package dev.gantrywright.ui.load;
 
-import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.app.BuildJob;
 import dev.gantrywright.app.ChosenImage;
 import dev.gantrywright.image.Verdict;
 import dev.gantrywright.ui.draw.Mark;
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.quantity.Shown;
 import dev.gantrywright.ui.state.BuildState;
 import dev.gantrywright.ui.state.JudgedFile;

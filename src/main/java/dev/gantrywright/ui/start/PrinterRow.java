@@ -1,10 +1,10 @@
 package dev.gantrywright.ui.start;
 
-import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.draw.MachinePlan;
 import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.draw.PlanContent;
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.state.PrinterCard;
 import dev.gantrywright.ui.state.PrinterPast;
 import dev.gantrywright.ui.state.Remarks;

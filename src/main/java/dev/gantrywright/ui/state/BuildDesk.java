@@ -1,6 +1,5 @@
 package dev.gantrywright.ui.state;
 
-import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.app.BuildJob;
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.build.BuildCommand;
@@ -8,6 +7,7 @@ import dev.gantrywright.build.BuildHistory;
 import dev.gantrywright.build.BuildListener;
 import dev.gantrywright.build.Cleaning;
 import dev.gantrywright.machine.BuiltImage;
+import dev.gantrywright.ui.quantity.HomePath;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -139,7 +139,9 @@ public final class BuildDesk {
       return;
     }
     if (!Files.isDirectory(folder)) {
-      state.set(BuildState.ended(BuildState.Kind.FAILED, Texts.of("build.noPatched", HomePath.shown(folder))));
+      state.set(
+          BuildState.ended(
+              BuildState.Kind.FAILED, Texts.of("build.noPatched", HomePath.shown(folder))));
       return;
     }
     synchronized (lines) {

@@ -1,9 +1,9 @@
 package dev.gantrywright.ui.state;
 
-import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.patch.Export;
 import dev.gantrywright.patch.ExportException;
 import dev.gantrywright.patch.PatchPlan;
+import dev.gantrywright.ui.quantity.HomePath;
 import java.nio.file.Path;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -45,7 +45,8 @@ public final class ExportDesk {
           replace,
           (done, total, path) -> progress(done, total, path, target),
           stop::get);
-      return new ExportState(ExportState.Kind.DONE, 1, target, Texts.of("write.done", HomePath.shown(target)));
+      return new ExportState(
+          ExportState.Kind.DONE, 1, target, Texts.of("write.done", HomePath.shown(target)));
     } catch (ExportException failed) {
       boolean occupied =
           failed.kind() == ExportException.Kind.REFUSED

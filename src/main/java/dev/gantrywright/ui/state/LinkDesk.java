@@ -112,8 +112,8 @@ public final class LinkDesk implements AutoCloseable {
     background.execute(
         () -> {
           try {
-            MachineConnection opened = MachineConnection.open(
-                    profile, address, practice ? firmware.get() : Map.of());
+            MachineConnection opened =
+                MachineConnection.open(profile, address, practice ? firmware.get() : Map.of());
             view.execute(() -> opened(mine, opened, profile, ends, hertz));
           } catch (LinkException | IllegalArgumentException failed) {
             view.execute(() -> lost(mine, port, failed.getMessage(), practice));

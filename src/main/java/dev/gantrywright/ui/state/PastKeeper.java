@@ -61,7 +61,8 @@ public final class PastKeeper implements Subscription {
           try {
             keeping.in(PrinterHistory.beside(file, by, clock));
           } catch (IOException failed) {
-            view.execute(() -> said.set(Texts.of("keep.past", String.valueOf(failed.getMessage()))));
+            view.execute(
+                () -> said.set(Texts.of("keep.past", String.valueOf(failed.getMessage()))));
           }
         });
   }

@@ -79,9 +79,7 @@ public final class ProfileDesk {
     String before =
         from == profile()
             ? quoted(path)
-            : ProfileValues.get(from, path)
-                .map(ProfileDesk::quoted)
-                .orElse(Texts.of("value.none"));
+            : ProfileValues.get(from, path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
     ObjectNode changedTree = ProfileValues.tree(changed);
     String after =
         ProfileValues.get(changedTree, path)

@@ -1,7 +1,7 @@
 package dev.gantrywright.ui.write;
 
-import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.draw.Mark;
+import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.state.ExportDesk;
 import dev.gantrywright.ui.state.ExportState;
 import dev.gantrywright.ui.state.PatchedPlace;
