@@ -15,6 +15,8 @@ import dev.gantrywright.ui.names.DescribeStage;
 import dev.gantrywright.ui.names.NamesDesk;
 import dev.gantrywright.ui.names.NamesView;
 import dev.gantrywright.ui.prove.ProveView;
+import dev.gantrywright.ui.record.RecordBox;
+import dev.gantrywright.ui.record.RecordDesk;
 import dev.gantrywright.ui.shell.Bench;
 import dev.gantrywright.ui.shell.HeaderBar;
 import dev.gantrywright.ui.shell.LinePanel;
@@ -29,6 +31,7 @@ import dev.gantrywright.ui.state.LinkStatus;
 import dev.gantrywright.ui.state.LoadDesk;
 import dev.gantrywright.ui.state.LoadState;
 import dev.gantrywright.ui.state.Outcomes;
+import dev.gantrywright.ui.state.Past;
 import dev.gantrywright.ui.state.PastKeeper;
 import dev.gantrywright.ui.state.PatchedPlace;
 import dev.gantrywright.ui.state.PrinterDesk;
@@ -66,6 +69,7 @@ final class DeskView implements Subscription {
   private final NamesDesk names;
   private final PastKeeper past;
   private final Outcomes outcomes = new Outcomes();
+  private final RecordDesk record;
   private final Subscriptions subscriptions = new Subscriptions();
 
   /**
@@ -87,7 +91,15 @@ final class DeskView implements Subscription {
     route = new RouteBar(desk.stage()::set);
     plan = new PlanColumn(desk, this::planContent);
     line = new LinePanel(desk.link(), around.clock(), around.background(), around.view());
-    ExportDesk export = new ExportDesk(around.background(), around.view());
+    ExportDesk export =
+        new ExportDesk(
+            around.background(),
+            around.view(),
+            (plan, manifest, target) ->
+                Past.keep(
+                    desk.printer(),
+                    around.clock(),
+                    past -> past.exported(desk.printer(), plan, manifest, target)));
     names =
         new NamesDesk(
             desk, around.learner()::study, around.clock(), around.background(), around.view());
@@ -126,10 +138,19 @@ final class DeskView implements Subscription {
         load.state().listen(state -> outcome(Stage.LOAD, state.busy(), loaded(state))));
     past = new PastKeeper(desk, build, around.clock(), around.background(), around.view());
     subscriptions.add(past.said().listen(header::say));
-    stages.put(Stage.PROVE, () -> new ProveView(desk, tones));
+    record = new RecordDesk(desk, around.clock(), around.background(), around.view());
+    subscriptions.add(past.kept().listen(count -> record.look()));
+    stages.put(Stage.PROVE, () -> prove(tones, show));
     bench = new Bench(header, route, plan, stages, line);
     observe();
     keeper.restore(kept);
+  }
+
+  /** The Prove stage, with the record at its end. */
+  private ProveView prove(Supplier<Tones> tones, Consumer<Path> show) {
+    ProveView prove = new ProveView(desk, tones);
+    prove.below(new RecordBox(record, show));
+    return prove;
   }
 
   /** What a build or a copy came to stands on its station; an edit makes it stale. */

@@ -146,7 +146,7 @@ public final class PrinterHistory {
    * @param profile as it now is
    * @param to the event whose state that is
    */
-  Event returned(PrinterProfile profile, Event to) throws IOException {
+  public Event returned(PrinterProfile profile, Event to) throws IOException {
     ObjectNode facts = Facts.object();
     facts.put("to", to.id());
     facts.put("of", to.time().toString());

@@ -42,6 +42,7 @@ public final class ProveView extends ScrollPane implements Subscription {
   private final HBox traceBox;
   private final ProofList proof = new ProofList();
   private final Button prove;
+  private final VBox form;
   private final MarginSheet sheet;
   private final Subscriptions subscriptions = new Subscriptions();
 
@@ -69,7 +70,7 @@ public final class ProveView extends ScrollPane implements Subscription {
             "prove-now", Texts.of("prove.now"), "act", () -> desk.link().prove(desk.profile()));
     Label caution = Pieces.label(Texts.of("help.caution"), "caution-word");
     caution.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-    VBox form =
+    form =
         new VBox(
             10,
             Pieces.row(
@@ -99,6 +100,12 @@ public final class ProveView extends ScrollPane implements Subscription {
                 strips.start();
               }
             });
+  }
+
+  /** Adds what stands below the proof; it is closed with this view. */
+  public <T extends javafx.scene.Node & Subscription> void below(T end) {
+    form.getChildren().add(end);
+    subscriptions.add(end);
   }
 
   private void layoutMargin() {

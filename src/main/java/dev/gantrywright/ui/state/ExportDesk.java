@@ -2,6 +2,7 @@ package dev.gantrywright.ui.state;
 
 import dev.gantrywright.patch.Export;
 import dev.gantrywright.patch.ExportException;
+import dev.gantrywright.patch.Manifest;
 import dev.gantrywright.patch.PatchPlan;
 import dev.gantrywright.ui.quantity.HomePath;
 import java.nio.file.Path;
@@ -11,6 +12,12 @@ import java.util.concurrent.atomic.AtomicReference;
 
 /** Writes the patched folder off the view's thread, with progress, and can be cancelled. */
 public final class ExportDesk {
+  /** Told of a folder that was written, on the writing thread; gives what went wrong, or nothing. */
+  public interface Written {
+    String folder(PatchPlan plan, Manifest manifest, Path target);
+  }
+
+  private final Written written;
   private final Executor background;
   private final Executor view;
   private final Cell<ExportState> state = new Cell<>(ExportState.idle());
@@ -18,6 +25,11 @@ public final class ExportDesk {
   private AtomicBoolean cancelled = new AtomicBoolean();
 
   public ExportDesk(Executor background, Executor view) {
+    this(background, view, (plan, manifest, target) -> "");
+  }
+
+  public ExportDesk(Executor background, Executor view, Written written) {
+    this.written = written;
     this.background = background;
     this.view = view;
   }
@@ -39,14 +51,15 @@ public final class ExportDesk {
 
   private ExportState run(PatchPlan plan, Path target, boolean replace, AtomicBoolean stop) {
     try {
-      Export.write(
-          plan,
-          target,
-          replace,
-          (done, total, path) -> progress(done, total, path, target),
-          stop::get);
-      return new ExportState(
-          ExportState.Kind.DONE, 1, target, Texts.of("write.done", HomePath.shown(target)));
+      Manifest manifest =
+          Export.write(
+              plan,
+              target,
+              replace,
+              (done, total, path) -> progress(done, total, path, target),
+              stop::get);
+      String words = Texts.of("write.done", HomePath.shown(target)) + " " + written.folder(plan, manifest, target);
+      return new ExportState(ExportState.Kind.DONE, 1, target, words.strip());
     } catch (ExportException failed) {
       boolean occupied =
           failed.kind() == ExportException.Kind.REFUSED

@@ -58,9 +58,23 @@ final class LoadRun {
       LoadJob.Request request = request(name, card, drive, reason);
       Optional<Uf2Drive> board = Uf2Drive.on(card);
       if (board.isPresent()) {
-        return told(job.drive(request, board.get(), () -> Files.isDirectory(folder)));
+        LoadOutcome outcome = job.drive(request, board.get(), () -> Files.isDirectory(folder));
+        if (outcome.state() == LoadOutcome.State.LOADED) {
+          Past.keep(
+              printer,
+              clock,
+              kept ->
+                  kept.taken(
+                      printer.profile(),
+                      request,
+                      image.image().sha256(),
+                      "drive of " + board.get().model()));
+        }
+        return told(outcome);
       }
       LoadJob.Done done = job.run(request);
+      String past =
+          Past.keep(printer, clock, kept -> kept.loaded(printer.profile(), request, done));
       return new LoadState(
           LoadState.Kind.COPIED,
           Optional.of(CopyStep.DONE),
@@ -68,7 +82,8 @@ final class LoadRun {
               "load.copied",
               done.report().name(),
               done.report().bytes(),
-              done.report().sha256().substring(0, 12)),
+                  done.report().sha256().substring(0, 12))
+              + (past.isEmpty() ? "" : " " + past),
           List.of());
     } catch (LoadJob.Refused refused) {
       return failed(Texts.of("load.refused", shortened(refused.getMessage())));
@@ -92,6 +107,17 @@ final class LoadRun {
       flash = new FlashJob(job, request, command, listener(), clock);
       BuildResult result = flash.run(image.image().sha256());
       LoadState.Kind kind = result.exit() == 0 ? LoadState.Kind.FLASHED : LoadState.Kind.FAILED;
+      if (kind == LoadState.Kind.FLASHED) {
+        Past.keep(
+            printer,
+            clock,
+            kept ->
+                kept.loadedBy(
+                    printer.profile(),
+                    request,
+                    image.image().sha256(),
+                    String.join(" ", command.words())));
+      }
       return new LoadState(kind, Optional.empty(), FlashJob.told(result), last());
     } catch (LoadJob.Refused refused) {
       return failed(Texts.of("load.refused", shortened(refused.getMessage())));

@@ -21,6 +21,7 @@ public final class PastKeeper implements Subscription {
   private final Executor background;
   private final Executor view;
   private final Cell<String> said = new Cell<>("");
+  private final Cell<Integer> kept = new Cell<>(0);
   private final Subscriptions subscriptions = new Subscriptions();
 
   /**
@@ -39,6 +40,11 @@ public final class PastKeeper implements Subscription {
   /** Why the last thing could not be kept; empty where it could. */
   public Cell<String> said() {
     return said;
+  }
+
+  /** How many events were kept so far. */
+  public Cell<Integer> kept() {
+    return kept;
   }
 
   private void built(BuildJob.Done done) {
@@ -60,6 +66,7 @@ public final class PastKeeper implements Subscription {
         () -> {
           try {
             keeping.in(PrinterHistory.beside(file, by, clock));
+            view.execute(() -> kept.update(count -> count + 1));
           } catch (IOException failed) {
             view.execute(
                 () -> said.set(Texts.of("keep.past", String.valueOf(failed.getMessage()))));
