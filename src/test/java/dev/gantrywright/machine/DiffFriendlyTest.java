@@ -82,7 +82,10 @@ class DiffFriendlyTest {
           .properties()
           .forEach(
               entry ->
-                  leaves(at.isEmpty() ? entry.getKey() : at + "." + entry.getKey(), entry.getValue(), paths));
+                  leaves(
+                      at.isEmpty() ? entry.getKey() : at + "." + entry.getKey(),
+                      entry.getValue(),
+                      paths));
     } else if (!node.isArray()) {
       paths.add(at);
     }

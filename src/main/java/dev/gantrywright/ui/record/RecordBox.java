@@ -40,8 +40,7 @@ public final class RecordBox extends VBox implements Subscription {
     this.desk = desk;
     this.show = show;
     Button pdf =
-        Pieces.button(
-            "record-pdf", Texts.of("past.pdf"), "act-second", () -> desk.sheet(".pdf"));
+        Pieces.button("record-pdf", Texts.of("past.pdf"), "act-second", () -> desk.sheet(".pdf"));
     Button html =
         Pieces.button(
             "record-html", Texts.of("past.html"), "act-second", () -> desk.sheet(".html"));
@@ -49,7 +48,8 @@ public final class RecordBox extends VBox implements Subscription {
     said.setId("record-said");
     getChildren()
         .addAll(
-            Pieces.row(12, Pieces.label(Texts.of("past.title"), "section"), Pieces.gap(), pdf, html),
+            Pieces.row(
+                12, Pieces.label(Texts.of("past.title"), "section"), Pieces.gap(), pdf, html),
             Pieces.row(12, said, open),
             comparison,
             events);
@@ -144,8 +144,7 @@ public final class RecordBox extends VBox implements Subscription {
     comparison
         .getChildren()
         .addAll(
-            grid,
-            Pieces.button("record-back", Texts.of("past.back"), "act-second", desk::goBack));
+            grid, Pieces.button("record-back", Texts.of("past.back"), "act-second", desk::goBack));
   }
 
   private static String text(Optional<JsonNode> value) {

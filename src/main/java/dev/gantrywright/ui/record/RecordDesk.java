@@ -126,9 +126,7 @@ public final class RecordDesk {
             chosen -> {
               desk.values()
                   .change(
-                      Texts.of("past.wentBack", chosen.event().number()),
-                      "",
-                      now -> chosen.then());
+                      Texts.of("past.wentBack", chosen.event().number()), "", now -> chosen.then());
               compared.set(Optional.empty());
               keep(past -> past.returned(chosen.then(), chosen.event()));
             });

@@ -12,7 +12,9 @@ import java.util.concurrent.atomic.AtomicReference;
 
 /** Writes the patched folder off the view's thread, with progress, and can be cancelled. */
 public final class ExportDesk {
-  /** Told of a folder that was written, on the writing thread; gives what went wrong, or nothing. */
+  /**
+   * Told of a folder that was written, on the writing thread; gives what went wrong, or nothing.
+   */
   public interface Written {
     String folder(PatchPlan plan, Manifest manifest, Path target);
   }
@@ -58,7 +60,10 @@ public final class ExportDesk {
               replace,
               (done, total, path) -> progress(done, total, path, target),
               stop::get);
-      String words = Texts.of("write.done", HomePath.shown(target)) + " " + written.folder(plan, manifest, target);
+      String words =
+          Texts.of("write.done", HomePath.shown(target))
+              + " "
+              + written.folder(plan, manifest, target);
       return new ExportState(ExportState.Kind.DONE, 1, target, words.strip());
     } catch (ExportException failed) {
       boolean occupied =

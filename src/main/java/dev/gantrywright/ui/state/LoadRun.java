@@ -79,9 +79,9 @@ final class LoadRun {
           LoadState.Kind.COPIED,
           Optional.of(CopyStep.DONE),
           Texts.of(
-              "load.copied",
-              done.report().name(),
-              done.report().bytes(),
+                  "load.copied",
+                  done.report().name(),
+                  done.report().bytes(),
                   done.report().sha256().substring(0, 12))
               + (past.isEmpty() ? "" : " " + past),
           List.of());
