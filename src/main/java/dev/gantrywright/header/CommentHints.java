@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,6 +18,7 @@ import java.util.regex.Pattern;
  */
 record CommentHints(List<String> choices, String unit, ValueRange range) {
   private static final int LONGEST = 4_000;
+  private static final String DIGITS = "0123456789";
   private static final String NUMBER = "([-+]?\\d{1,12}(?:\\.\\d{1,9})?)";
 
   /** A unit of the trade, as a comment spells it. */
@@ -91,11 +93,27 @@ record CommentHints(List<String> choices, String unit, ValueRange range) {
         return m.group(1);
       }
     }
+    if (!has(text, DIGITS)) {
+      return "";
+    }
     Matcher m = COUNTED_UNIT.matcher(text);
     return m.find() ? m.group(1) : "";
   }
 
+  /** Whether one of these characters stands in a text; a quick look that spares the patterns. */
+  private static boolean has(String text, String wanted) {
+    for (int i = 0; i < text.length(); i++) {
+      if (wanted.indexOf(text.charAt(i)) >= 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static ValueRange range(String text) {
+    if (!has(text, DIGITS)) {
+      return null;
+    }
     for (Pattern pattern : List.of(BETWEEN, DOTTED, NAMED_RANGE, MIN_MAX, BRACKETED_RANGE)) {
       Matcher m = pattern.matcher(text);
       if (m.find()) {
@@ -110,6 +128,9 @@ record CommentHints(List<String> choices, String unit, ValueRange range) {
   }
 
   private static List<String> choices(String text) {
+    if (!has(text, ",|/=:-–") && !text.toLowerCase(Locale.ROOT).contains("or")) {
+      return List.of();
+    }
     for (Pattern pattern : List.of(BRACKET_LIST, LISTED)) {
       Matcher m = pattern.matcher(text);
       while (m.find()) {

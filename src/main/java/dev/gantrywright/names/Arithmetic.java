@@ -172,8 +172,14 @@ public final class Arithmetic {
       if (body.startsWith("0x") || body.startsWith("0X")) {
         return new Num(Long.decode(body.replaceAll("[uUlL]+$", "")), true);
       }
-      String plain = body.replaceAll("[uUlLfF]+$", "");
-      boolean whole = plain.chars().allMatch(Character::isDigit) && !body.matches(".*[fF]$");
+      int end = body.length();
+      boolean real = false;
+      while (end > 0 && "uUlLfF".indexOf(body.charAt(end - 1)) >= 0) {
+        end--;
+        real |= body.charAt(end) == 'f' || body.charAt(end) == 'F';
+      }
+      String plain = body.substring(0, end);
+      boolean whole = !real && plain.chars().allMatch(Character::isDigit);
       return new Num(Double.parseDouble(plain), whole);
     } catch (NumberFormatException no) {
       throw new NotANumber();

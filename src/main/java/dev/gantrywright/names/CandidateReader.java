@@ -10,7 +10,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** Turns a folder's settings and keys into candidates. */
 final class CandidateReader {
@@ -21,7 +20,6 @@ final class CandidateReader {
   private static final double FILE = 0.2;
   private static final double VALUE = 0.3;
   private static final double DIMS_IN_COMMENT = 0.5;
-  private static final Pattern IDENTIFIER = Pattern.compile("[A-Za-z_]\\w*");
   private static final int FEWEST_FOR_PREFIX = 12;
 
   private final WordReader words;
@@ -34,11 +32,13 @@ final class CandidateReader {
   private final float[] silent;
   private Twins twins;
   private final Map<String, float[]> heard = new HashMap<>();
+  private final Map<String, String> units = new HashMap<>();
+  private final Map<String, float[]> files = new HashMap<>();
 
   CandidateReader(WordReader words, FolderTexts folder) {
     this.words = words;
     this.silent = new float[words.trade().size()];
-    this.dims = new DimsReader(words.trade());
+    this.dims = new DimsReader(words);
     this.folder = folder;
     this.parts = new PartDims(words, dims, folder);
   }
@@ -60,7 +60,7 @@ final class CandidateReader {
     count.forEach(
         (word, times) -> {
           boolean most = names.size() >= FEWEST_FOR_PREFIX && times > names.size() * 0.6;
-          if (most && AxisWord.of(word) == 0) {
+          if (most && words.axes().of(word) == 0) {
             prefixes.add(word);
           }
         });
@@ -194,7 +194,7 @@ final class CandidateReader {
       return named;
     }
     for (String text : List.of(placed.trailing(), placed.lead(), placed.setting().unit())) {
-      String told = UnitReader.ofComment(text);
+      String told = units.computeIfAbsent(text, UnitReader::ofComment);
       if (!told.isEmpty()) {
         return told;
       }
@@ -218,8 +218,7 @@ final class CandidateReader {
     or(all, heard(placed.trailing()), TRAILING);
     or(all, heard(placed.lead()), sameRun(placed, template) ? LEAD : LEAD_OF_RUN);
     or(all, heard(placed.setting().section()), SECTION);
-    String file = placed.setting().file();
-    or(all, heard(file.substring(file.lastIndexOf('/') + 1).replaceAll("\\.\\w+$", "")), FILE);
+    or(all, files.computeIfAbsent(placed.setting().file(), this::heardInFile), FILE);
     return all;
   }
 
@@ -232,14 +231,29 @@ final class CandidateReader {
                 .equals(template);
   }
 
+  private float[] heardInFile(String file) {
+    String name = file.substring(file.lastIndexOf('/') + 1);
+    return heard(name.replaceAll("\\.\\w+$", ""));
+  }
+
   private float[] heard(String text) {
     return heard.computeIfAbsent(text, key -> strengths(words.comment(key)));
   }
 
+  private static boolean identifier(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean letter = c == '_' || c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z';
+      if (!letter && (i == 0 || c < '0' || c > '9')) {
+        return false;
+      }
+    }
+    return !text.isEmpty();
+  }
+
   /** What an identifier that stands as a value speaks of. */
   private float[] value(String text) {
-    boolean speaks =
-        IDENTIFIER.matcher(text).matches() || text.startsWith("\"") && text.length() < 40;
+    boolean speaks = identifier(text) || text.startsWith("\"") && text.length() < 40;
     return speaks ? values.computeIfAbsent(text, key -> strengths(words.identifier(key))) : silent;
   }
 
@@ -267,7 +281,7 @@ final class CandidateReader {
   private String template(List<Word> name) {
     StringBuilder key = new StringBuilder();
     for (Word word : name) {
-      boolean axis = AxisWord.of(word.text()) != 0 || AxisWord.extruder(word.text());
+      boolean axis = words.axes().of(word.text()) != 0 || Axes.extruder(word.text());
       key.append(axis ? "*" : dims.isEnd(word) ? "%" : dims.isHeater(word) ? "$" : word.text());
       key.append('_');
     }

@@ -3,7 +3,7 @@ package dev.gantrywright.names;
 /**
  * Which axis, axis end and heater a candidate speaks of.
  *
- * @param axes bits of {@link AxisWord}; 0 where none is named
+ * @param axes bits of {@link Axes}; 0 where none is named
  * @param axisStrength 0 to 1
  * @param end 0 none, 1 lower, 2 upper
  * @param endStrength 0 to 1

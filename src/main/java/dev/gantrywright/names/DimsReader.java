@@ -9,28 +9,31 @@ import java.util.Map;
 final class DimsReader {
   private static final Map<String, Integer> BODY =
       Map.ofEntries(
-          Map.entry("width", AxisWord.X),
-          Map.entry("breite", AxisWord.X),
-          Map.entry("largeur", AxisWord.X),
-          Map.entry("ancho", AxisWord.X),
-          Map.entry("larghezza", AxisWord.X),
-          Map.entry("depth", AxisWord.Y),
-          Map.entry("tiefe", AxisWord.Y),
-          Map.entry("profondeur", AxisWord.Y),
-          Map.entry("profundidad", AxisWord.Y),
-          Map.entry("height", AxisWord.Z),
-          Map.entry("hohe", AxisWord.Z),
-          Map.entry("hoehe", AxisWord.Z),
-          Map.entry("hauteur", AxisWord.Z),
-          Map.entry("altura", AxisWord.Z));
+          Map.entry("width", Axes.X),
+          Map.entry("breite", Axes.X),
+          Map.entry("largeur", Axes.X),
+          Map.entry("ancho", Axes.X),
+          Map.entry("larghezza", Axes.X),
+          Map.entry("depth", Axes.Y),
+          Map.entry("tiefe", Axes.Y),
+          Map.entry("profondeur", Axes.Y),
+          Map.entry("profundidad", Axes.Y),
+          Map.entry("height", Axes.Z),
+          Map.entry("hohe", Axes.Z),
+          Map.entry("hoehe", Axes.Z),
+          Map.entry("hauteur", Axes.Z),
+          Map.entry("altura", Axes.Z));
   private static final double BODY_WORD = 0.7;
   private static final double EXTRUDER_WORD = 0.9;
 
+  private final Axes axes;
   private final int min;
   private final int max;
   private final int[] heaters;
 
-  DimsReader(TradeWords trade) {
+  DimsReader(WordReader words) {
+    TradeWords trade = words.trade();
+    axes = words.axes();
     min = trade.concept("min");
     max = trade.concept("max");
     heaters = Dims.HEATERS.stream().mapToInt(trade::concept).toArray();
@@ -64,15 +67,15 @@ final class DimsReader {
     boolean extruder = false;
     int body = 0;
     for (Word word : words) {
-      bits |= AxisWord.of(word.text());
-      extruder |= AxisWord.extruder(word.text());
+      bits |= axes.of(word.text());
+      extruder |= Axes.extruder(word.text());
       body |= BODY.getOrDefault(word.text(), 0);
     }
     if (bits != 0) {
       return Dims.NONE.axis(bits, factor);
     }
     if (extruder) {
-      return Dims.NONE.axis(AxisWord.E, EXTRUDER_WORD * factor);
+      return Dims.NONE.axis(Axes.E, EXTRUDER_WORD * factor);
     }
     return body != 0 ? Dims.NONE.axis(body, BODY_WORD * factor) : Dims.NONE;
   }

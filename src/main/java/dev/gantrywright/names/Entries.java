@@ -16,6 +16,7 @@ final class Entries {
 
   private static final double MOST_AMPS = 25;
 
+  private final List<FieldRow> rows;
   private final FolderTexts folder;
   private final Map<String, List<Candidate>> byTemplate = new HashMap<>();
   private final SwitchFamilies families;
@@ -25,13 +26,18 @@ final class Entries {
   private final EvidenceText evidence;
 
   Entries(
-      FolderTexts folder, WordReader words, List<Candidate> candidates, SwitchFamilies families) {
+      FolderTexts folder,
+      WordReader words,
+      List<Candidate> candidates,
+      SwitchFamilies families,
+      List<FieldRow> rows) {
+    this.rows = rows;
     this.folder = folder;
     this.families = families;
     this.meanings = new MeaningReader(folder);
     this.choices = new ChoiceReader(folder, words);
-    this.dims = new DimsReader(words.trade());
-    this.evidence = new EvidenceText(words.trade());
+    this.dims = new DimsReader(words);
+    this.evidence = new EvidenceText(words);
     for (Candidate candidate : candidates) {
       byTemplate.computeIfAbsent(candidate.template(), key -> new ArrayList<>()).add(candidate);
     }
@@ -50,7 +56,7 @@ final class Entries {
     }
     shared.forEach((field, match) -> spread(field, match, entries, settled));
     Map<String, NameEntry> sorted = new LinkedHashMap<>();
-    FieldRow.all(LearnableField.all()).stream()
+    rows.stream()
         .map(FieldRow::path)
         .filter(entries::containsKey)
         .forEach(path -> sorted.put(path, entries.get(path)));
@@ -63,7 +69,7 @@ final class Entries {
     int axes = match.candidate().dims().get(0).axes();
     List<FieldRow> open = new ArrayList<>();
     boolean any = false;
-    for (FieldRow row : FieldRow.all(List.of(field))) {
+    for (FieldRow row : rows.stream().filter(one -> one.field() == field).toList()) {
       boolean named = axes == 0 || (axes & row.axis()) != 0;
       NameEntry own = entries.get(row.path());
       any |= own != null && own.sure();

@@ -7,9 +7,11 @@ import java.util.List;
 /** Says in words why a match was made. */
 final class EvidenceText {
   private final TradeWords trade;
+  private final Axes axes;
 
-  EvidenceText(TradeWords trade) {
-    this.trade = trade;
+  EvidenceText(WordReader words) {
+    this.trade = words.trade();
+    this.axes = words.axes();
   }
 
   List<String> of(Match match) {
@@ -65,10 +67,10 @@ final class EvidenceText {
     };
   }
 
-  private static void place(Match match, List<String> named) {
+  private void place(Match match, List<String> named) {
     FieldRow row = match.row();
     if (row.axis() != 0 && !row.shared()) {
-      named.add(AxisWord.NAMES.get(Integer.numberOfTrailingZeros(row.axis())));
+      named.add(axes.name(row.axis()));
     }
     if (row.end() > 0) {
       named.add(row.end() == Dims.LOWER ? "lower end" : "upper end");

@@ -7,13 +7,13 @@ import java.util.List;
  * One field to find a place for.
  *
  * @param path the concrete path; with a star where one value serves all axes or ends
- * @param axis a bit of {@link AxisWord}; 0 where it has none, {@link AxisWord#ALL} where shared
+ * @param axis a bit of {@link Axes}; 0 where it has none, {@link Axes#ALL} where shared
  * @param end {@link Dims#LOWER}, {@link Dims#UPPER}; 0 where it has none, -1 where shared
  * @param heater index into {@link Dims#HEATERS} plus one; 0 where it has none
  */
 record FieldRow(String path, LearnableField field, int axis, int end, int heater) {
   boolean shared() {
-    return axis == AxisWord.ALL;
+    return axis == Axes.ALL;
   }
 
   /** The most that a perfect candidate could score. */
@@ -27,13 +27,13 @@ record FieldRow(String path, LearnableField field, int axis, int end, int heater
     return most + (field.perHeater() ? 1.7 : 0);
   }
 
-  static List<FieldRow> all(List<LearnableField> fields) {
+  static List<FieldRow> all(List<LearnableField> fields, Axes axes) {
     List<FieldRow> rows = new ArrayList<>();
     for (LearnableField field : fields) {
       if (field.perAxis()) {
-        axes(field, rows);
+        axes(field, axes, rows);
       } else if (field.perEnd()) {
-        ends(field, rows);
+        ends(field, axes, rows);
       } else if (field.perHeater()) {
         for (int i = 0; i < Dims.HEATERS.size(); i++) {
           String path = field.path().replace("*", Dims.HEATERS.get(i));
@@ -46,24 +46,27 @@ record FieldRow(String path, LearnableField field, int axis, int end, int heater
     return rows;
   }
 
-  private static void axes(LearnableField field, List<FieldRow> rows) {
-    for (int i = 0; i < AxisWord.NAMES.size(); i++) {
-      String name = AxisWord.NAMES.get(i);
-      if (!field.not().contains(name)) {
+  private static void axes(LearnableField field, Axes axes, List<FieldRow> rows) {
+    for (int i = 0; i < axes.names().size(); i++) {
+      String name = axes.names().get(i);
+      if (!field.not().contains(name.substring(0, 1))) {
         rows.add(new FieldRow(field.path().replace("*", name), field, 1 << i, 0, 0));
       }
     }
-    rows.add(new FieldRow(field.path(), field, AxisWord.ALL, 0, 0));
+    rows.add(new FieldRow(field.path(), field, Axes.ALL, 0, 0));
   }
 
-  private static void ends(LearnableField field, List<FieldRow> rows) {
-    for (int i = 0; i < 3; i++) {
-      String name = AxisWord.NAMES.get(i);
+  private static void ends(LearnableField field, Axes axes, List<FieldRow> rows) {
+    for (int i = 0; i < axes.names().size(); i++) {
+      String name = axes.names().get(i);
+      if (name.startsWith("e")) {
+        continue;
+      }
       rows.add(new FieldRow(field.path().replace("*", name + "Min"), field, 1 << i, Dims.LOWER, 0));
       rows.add(new FieldRow(field.path().replace("*", name + "Max"), field, 1 << i, Dims.UPPER, 0));
     }
     if (!field.path().endsWith(".pin")) {
-      rows.add(new FieldRow(field.path(), field, AxisWord.ALL, -1, 0));
+      rows.add(new FieldRow(field.path(), field, Axes.ALL, -1, 0));
     }
   }
 }

@@ -7,9 +7,16 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Text as the word table knows it: lower case, without accents, split into words. */
 final class Folded {
+  /** Letters by which habit tells a variable's type or scope; common practice, no source. */
+  private static final Set<String> TYPE_PREFIXES =
+      Set.of(
+          "k", "b", "f", "n", "i", "u", "g", "s", "m", "c", "d", "w", "fl", "sz", "dw", "ul", "ui",
+          "st", "by", "m_", "g_", "s_", "k_");
+
   private Folded() {}
 
   /** Lower case and without accents; text that was UTF-8 read byte by byte is repaired first. */
@@ -71,18 +78,56 @@ final class Folded {
     int start = 0;
     for (int i = 1; i <= name.length(); i++) {
       if (i == name.length() || boundary(name, start, i)) {
-        String word = name.substring(start, i).replaceAll("[^\\p{L}\\p{N}]", "");
-        if (!word.isEmpty()) {
-          words.add(text(word));
+        String word = name.substring(start, i);
+        String letters = lettersAndDigits(word);
+        if (!letters.isEmpty()) {
+          words.add(text(letters));
         }
         start = i;
       }
     }
-    boolean prefixed =
-        words.size() > 1
-            && name.matches(
-                "(k|b|f|n|i|u|g|s|m|c|d|w|fl|sz|dw|ul|ui|st|by|m_|g_|s_|k_)[A-Z][A-Za-z]*[a-z].*");
+    boolean prefixed = words.size() > 1 && typePrefix(name);
     return prefixed ? words.subList(1, words.size()) : words;
+  }
+
+  private static String lettersAndDigits(String word) {
+    int from = 0;
+    int to = word.length();
+    while (from < to && !Character.isLetterOrDigit(word.charAt(from))) {
+      from++;
+    }
+    while (to > from && !Character.isLetterOrDigit(word.charAt(to - 1))) {
+      to--;
+    }
+    return word.substring(from, to);
+  }
+
+  /** Whether a camel-case name begins with a type's one or two letters: {@code fSpeed}. */
+  private static boolean typePrefix(String name) {
+    int length = 0;
+    while (length < name.length() && length < 2 && !upper(name.charAt(length))) {
+      length++;
+    }
+    if (length == 0
+        || length >= name.length()
+        || !TYPE_PREFIXES.contains(name.substring(0, length))
+        || !upper(name.charAt(length))) {
+      return false;
+    }
+    for (int i = length + 1; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (c >= 'a' && c <= 'z') {
+        return true;
+      }
+      if (!upper(c)) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  private static boolean upper(char c) {
+    return c >= 'A' && c <= 'Z';
   }
 
   private static boolean boundary(String name, int start, int i) {

@@ -22,12 +22,13 @@ public final class FolderStudy {
 
   private final FirmwareFolder folder;
   private final LearningWatch watch;
-  private final List<LearnableField> fields;
+  private final List<FieldRow> rows;
   private final McuNames mcus;
   private final FolderTexts texts;
   private final List<BuildTarget> targets;
   private final List<Candidate> candidates;
-  private final Map<String, Double> extra = new HashMap<>();
+  private final Extra extra = new Extra();
+  private final ConceptIndex index;
   private final Scorer scorer;
   private final Entries entries;
   private final PlaceSearch search;
@@ -40,23 +41,24 @@ public final class FolderStudy {
       LearningWatch watch) {
     this.folder = folder;
     this.watch = watch;
-    this.fields = fields;
     this.mcus = mcus;
     watch.step(0);
     texts = FolderTexts.of(folder);
     watch.step(0.2);
-    WordReader words = new WordReader(trade);
     List<KeyText> keys = KeyReader.read(folder);
+    WordReader words = new WordReader(trade, axes(keys));
+    rows = FieldRow.all(fields, words.axes());
     TargetLister targetLister = new TargetLister(keys, mcus);
     targets = targetLister.list();
     candidates = new CandidateReader(words, texts).read(usable(keys, targetLister, targets));
     watch.step(0.5);
-    targetLister.chooser().ifPresent(key -> extra.put("board.target " + key.key(), 4.0));
+    targetLister.chooser().ifPresent(key -> extra.add("board.target", key.key(), 4));
     SwitchFamilies families = new SwitchFamilies(texts, words);
-    families.boards().ifPresent(family -> extra.put("board.constant " + family.present(), 1.5));
-    families.kinematics().ifPresent(family -> extra.put("kinematics " + family.present(), 2.5));
-    scorer = new Scorer(trade, new ValueShape(texts, mcus), fields);
-    entries = new Entries(texts, words, candidates, families);
+    families.boards().ifPresent(family -> extra.add("board.constant", family.present(), 1.5));
+    families.kinematics().ifPresent(family -> extra.add("kinematics", family.present(), 2.5));
+    index = new ConceptIndex(candidates, trade.size());
+    scorer = new Scorer(words, new ValueShape(texts, mcus), fields, candidates.size());
+    entries = new Entries(texts, words, candidates, families, rows);
     search = new PlaceSearch(candidates);
     watch.step(0.6);
   }
@@ -91,7 +93,7 @@ public final class FolderStudy {
 
   /** The paths that learning looks for, in their order: one for each axis, axis end and heater. */
   public List<String> paths() {
-    return rows().stream().filter(row -> !row.shared()).map(FieldRow::path).toList();
+    return rows.stream().filter(row -> !row.shared()).map(FieldRow::path).toList();
   }
 
   /** The places of the folder that match what the user types, best first. */
@@ -111,7 +113,7 @@ public final class FolderStudy {
     NameEntry chosen =
         NameEntry.chosen(place.macro(), place.element(), place.file(), place.line())
             .section(place.section());
-    Optional<FieldRow> row = rows().stream().filter(one -> one.path().equals(path)).findFirst();
+    Optional<FieldRow> row = rows.stream().filter(one -> one.path().equals(path)).findFirst();
     Optional<Candidate> at = candidate(chosen);
     return row.isEmpty() || at.isEmpty() ? chosen : entries.chosen(chosen, row.get(), at.get());
   }
@@ -124,8 +126,16 @@ public final class FolderStudy {
         .findFirst();
   }
 
-  private List<FieldRow> rows() {
-    return FieldRow.all(fields);
+  private Axes axes(List<KeyText> keys) {
+    List<String> names = new ArrayList<>();
+    List<String> comments = new ArrayList<>();
+    for (FolderTexts.Placed placed : texts.settings()) {
+      names.add(placed.setting().name());
+      comments.add(placed.trailing());
+      comments.add(placed.lead());
+    }
+    keys.forEach(key -> names.add(key.key()));
+    return FurtherAxes.of(names, comments);
   }
 
   /**
@@ -134,32 +144,46 @@ public final class FolderStudy {
    */
   private List<Match> matches(NameMap earlier) {
     Map<Candidate, LearnableField> chosen = chosen(earlier);
-    Map<String, Double> helped = new HashMap<>(extra);
+    Extra helped = new Extra(extra);
     Set<String> templates = new HashSet<>();
     chosen.forEach((place, field) -> templates.add(field.path() + " " + place.template()));
     for (Candidate candidate : templates.isEmpty() ? List.<Candidate>of() : candidates) {
       for (LearnableField field : new HashSet<>(chosen.values())) {
         if (templates.contains(field.path() + " " + candidate.template())) {
-          helped.put(field.path() + " " + candidate.macro(), CHOSEN_SIBLING);
+          helped.add(field.path(), candidate.macro(), CHOSEN_SIBLING);
         }
       }
     }
     Set<String> settled = earlier.userChoices().keySet();
     List<Match> matches =
         new ArrayList<>(
-            new Matching(candidates, open(settled, false), scorer, helped, chosen).best());
+            new Matching(
+                    index,
+                    open(settled, false),
+                    scorer,
+                    helped,
+                    (place, field) ->
+                        !chosen.isEmpty() && chosen.getOrDefault(place, field) != field)
+                .best());
     watch.step(0.8);
     Set<Candidate> taken = new HashSet<>();
     matches.forEach(match -> taken.add(match.candidate()));
-    List<Candidate> left =
-        candidates.stream().filter(candidate -> !taken.contains(candidate)).toList();
-    matches.addAll(new Matching(left, open(settled, true), scorer, helped, chosen).best());
+    matches.addAll(
+        new Matching(
+                index,
+                open(settled, true),
+                scorer,
+                helped,
+                (place, field) ->
+                    taken.contains(place)
+                        || !chosen.isEmpty() && chosen.getOrDefault(place, field) != field)
+            .best());
     return matches;
   }
 
   /** The rows that the user has not settled. */
   private List<FieldRow> open(Set<String> settled, boolean contact) {
-    return rows().stream()
+    return rows.stream()
         .filter(row -> row.field().path().equals(CONTACT) == contact)
         .filter(row -> !settled.contains(row.path()))
         .toList();
@@ -168,7 +192,7 @@ public final class FolderStudy {
   /** The places that the user gave to a field; no other kind of field takes them. */
   private Map<Candidate, LearnableField> chosen(NameMap earlier) {
     Map<String, FieldRow> byPath = new HashMap<>();
-    rows().forEach(row -> byPath.put(row.path(), row));
+    rows.forEach(row -> byPath.put(row.path(), row));
     Map<Candidate, LearnableField> chosen = new LinkedHashMap<>();
     earlier
         .userChoices()

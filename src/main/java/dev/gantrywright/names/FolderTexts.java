@@ -34,6 +34,7 @@ final class FolderTexts {
 
   private static final Pattern CONDITION =
       Pattern.compile("^[ \\t]*#[ \\t]*(?:el)?if(?:def|ndef)?\\b(.*)$", Pattern.MULTILINE);
+  private static final Pattern MARKS = Pattern.compile("^\\s*(/\\*+|//+[/!<]*)\\s?|\\*+/\\s*$");
   private static final Pattern NUMBER = Pattern.compile("\\(?-?(0[xX])?[0-9a-fA-F]+[uUlL]*\\)?");
   private static final Pattern NAME = Pattern.compile("[A-Za-z_]\\w*");
 
@@ -142,7 +143,8 @@ final class FolderTexts {
       boolean isOwn = !own.isEmpty();
       owner = isOwn ? setting.name() : adjacent ? owner : "";
       lead = isOwn ? own : adjacent ? lead : "";
-      lastLine = header.lineOf(Math.max(0, setting.lineSpan().end() - 1));
+      lastLine =
+          setting.line() + breaks(bytes, setting.lineSpan().start(), setting.lineSpan().end());
       String raw =
           setting.kind() == Setting.Kind.FLAG
               ? ""
@@ -156,7 +158,21 @@ final class FolderTexts {
     }
   }
 
+  /** How many line ends lie in a logical line, its own at the end left out. */
+  private static int breaks(String bytes, int from, int to) {
+    int breaks = 0;
+    for (int i = Math.max(0, from); i < to - 1; i++) {
+      char c = bytes.charAt(i);
+      boolean pair = c == '\r' && bytes.charAt(i + 1) == '\n';
+      breaks += (c == '\n' || c == '\r' && !pair) ? 1 : 0;
+    }
+    return breaks;
+  }
+
   private void refer(String text) {
+    if (text.isEmpty()) {
+      return;
+    }
     Matcher names = NAME.matcher(text);
     while (names.find()) {
       referred.add(names.group());
@@ -165,10 +181,14 @@ final class FolderTexts {
 
   /** Names that stand alone as a value, or as one part of a list. */
   private void values(String text) {
-    for (String part : text.split("[{},()]")) {
-      String name = part.strip();
-      if (NAME.matcher(name).matches()) {
-        values.add(name);
+    int start = 0;
+    for (int i = 0; i <= text.length(); i++) {
+      if (i == text.length() || "{},()".indexOf(text.charAt(i)) >= 0) {
+        String name = text.substring(start, i).strip();
+        if (!name.isEmpty() && !Character.isDigit(name.charAt(0)) && NAME.matcher(name).matches()) {
+          values.add(name);
+        }
+        start = i + 1;
       }
     }
   }
@@ -194,14 +214,14 @@ final class FolderTexts {
   }
 
   private static String plain(String comment) {
-    return comment.replaceAll("^\\s*(/\\*+|//+[/!<]*)\\s?|\\*+/\\s*$", "").strip();
+    return comment.isBlank() ? "" : MARKS.matcher(comment).replaceAll("").strip();
   }
 
   /** The part of a setting's comment that stands above it. */
   private static String above(String comment, String trailing) {
     String text = comment.strip();
-    if (trailing.isEmpty()) {
-      return text;
+    if (trailing.isEmpty() || text.equals(trailing)) {
+      return trailing.isEmpty() ? text : "";
     }
     List<String> whole = Folded.words(text);
     List<String> behind = Folded.words(trailing);

@@ -20,7 +20,7 @@ final class ListOrder {
   int[] axes(String comment, int count) {
     List<Word> list = words.comment(comment);
     for (int from = 0; from < list.size(); from++) {
-      int bits = AxisWord.of(list.get(from).text());
+      int bits = words.axes().of(list.get(from).text());
       if (count > 1 && Integer.bitCount(bits) == count && list.get(from).text().length() == count) {
         return spelled(list.get(from).text());
       }
@@ -32,10 +32,10 @@ final class ListOrder {
     return null;
   }
 
-  private static int[] spelled(String letters) {
+  private int[] spelled(String letters) {
     int[] axes = new int[letters.length()];
     for (int i = 0; i < axes.length; i++) {
-      axes[i] = AxisWord.of(letters.substring(i, i + 1));
+      axes[i] = words.axes().of(letters.substring(i, i + 1));
     }
     return axes;
   }
@@ -51,9 +51,9 @@ final class ListOrder {
       if (at >= list.size()) {
         return null;
       }
-      int bits = AxisWord.of(list.get(at).text());
-      if (bits == 0 && AxisWord.extruder(list.get(at).text())) {
-        bits = AxisWord.E;
+      int bits = words.axes().of(list.get(at).text());
+      if (bits == 0 && Axes.extruder(list.get(at).text())) {
+        bits = Axes.E;
       }
       if (Integer.bitCount(bits) != 1 || (seen & bits) != 0) {
         return null;
@@ -62,7 +62,7 @@ final class ListOrder {
       axes[i] = bits;
       at++;
     }
-    boolean ends = at >= list.size() || AxisWord.of(list.get(at).text()) == 0 || count >= 4;
+    boolean ends = at >= list.size() || words.axes().of(list.get(at).text()) == 0 || count >= 4;
     return ends ? axes : null;
   }
 

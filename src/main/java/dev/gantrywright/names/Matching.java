@@ -2,6 +2,7 @@ package dev.gantrywright.names;
 
 import dev.gantrywright.names.Match.Rival;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,30 +24,29 @@ final class Matching {
   private static final double SIBLINGS = 1.3;
   private static final double STEADY_VOTE = 0.5;
 
-  private final List<Candidate> candidates;
+  private final ConceptIndex index;
   private final List<FieldRow> rows;
   private final Scorer scorer;
-  private final Map<String, Double> extra;
-  private final Map<Candidate, LearnableField> chosen;
+  private final Extra extra;
+  private final Predicate taken;
+
+  /** Whether a candidate is taken for other fields. */
+  interface Predicate {
+    boolean taken(Candidate candidate, LearnableField field);
+  }
 
   /**
    * Prepares a matching.
    *
-   * @param extra what else speaks for a pair, keyed by the field's path (with its star), a blank
-   *     and the candidate's name
-   * @param chosen places that the user gave to a field: no other field takes them
+   * @param extra what else speaks for a pair
+   * @param taken the candidates that a field cannot have
    */
-  Matching(
-      List<Candidate> candidates,
-      List<FieldRow> rows,
-      Scorer scorer,
-      Map<String, Double> extra,
-      Map<Candidate, LearnableField> chosen) {
-    this.candidates = candidates;
+  Matching(ConceptIndex index, List<FieldRow> rows, Scorer scorer, Extra extra, Predicate taken) {
+    this.index = index;
     this.rows = rows;
     this.scorer = scorer;
     this.extra = extra;
-    this.chosen = chosen;
+    this.taken = taken;
   }
 
   List<Match> best() {
@@ -66,12 +66,12 @@ final class Matching {
           byField.computeIfAbsent(row.field(), field -> fitting(field, row.most()));
       List<Rival> rivals = new ArrayList<>();
       for (double[] pair : fitting) {
-        Candidate candidate = candidates.get((int) pair[0]);
+        Candidate candidate = index.candidates().get((int) pair[0]);
         double place = scorer.place(candidate, row.field(), row.axis(), row.end(), row.heater());
         if (place <= Scorer.NEVER / 2) {
           continue;
         }
-        double score = pair[1] + place + extraOf(row, candidate);
+        double score = pair[1] + place + extra.of(row.field(), candidate);
         if (score > row.most() * LEAST_SHARE - SIBLINGS) {
           rivals.add(new Rival(candidate, score));
         }
@@ -82,22 +82,18 @@ final class Matching {
     return all;
   }
 
-  private double extraOf(FieldRow row, Candidate candidate) {
-    return extra.getOrDefault(row.field().path() + " " + candidate.macro(), 0.0);
-  }
-
   /** Index and score (without place) of the candidates that a field might take. */
   private List<double[]> fitting(LearnableField field, double most) {
     List<double[]> fitting = new ArrayList<>();
     double least = -most * 0.35;
-    for (int i = 0; i < candidates.size(); i++) {
-      Candidate candidate = candidates.get(i);
-      if (chosen.getOrDefault(candidate, field) != field) {
+    BitSet open = index.speaking(scorer.concepts(field), extra.names(field));
+    for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
+      Candidate candidate = index.candidates().get(i);
+      if (taken.taken(candidate, field)) {
         continue;
       }
       double words = scorer.words(candidate, field);
-      boolean helped = extra.containsKey(field.path() + " " + candidate.macro());
-      if (words < least && !helped) {
+      if (words < least && !extra.helps(field, candidate)) {
         continue;
       }
       words = Math.max(words, -most);
@@ -105,7 +101,7 @@ final class Matching {
       if (value <= ValueShape.IMPOSSIBLE + 1.5) {
         continue;
       }
-      fitting.add(new double[] {i, words + value - scorer.objections(candidate, field)});
+      fitting.add(new double[] {i, words + value - scorer.objections(candidate, field, i)});
     }
     return fitting;
   }

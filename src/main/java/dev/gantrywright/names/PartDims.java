@@ -43,11 +43,15 @@ final class PartDims {
 
   /** The order of axes that index constants or a file's opening give, else x, y, z, e. */
   private int[] folderOrder() {
-    int[] byIndex = new int[AxisWord.NAMES.size()];
+    int[] byIndex = new int[words.axes().names().size()];
     int known = 0;
     for (Placed placed : folder.settings()) {
+      String value = placed.setting().value();
+      if (value.isEmpty() || !Character.isDigit(value.charAt(0)) && value.charAt(0) != '(') {
+        continue;
+      }
       List<Word> name = words.identifier(placed.setting().name());
-      OptionalDouble number = Arithmetic.of(placed.setting().value());
+      OptionalDouble number = Arithmetic.of(value);
       if (name.size() > 3 || number.isEmpty() || !indexName(name)) {
         continue;
       }
@@ -74,30 +78,36 @@ final class PartDims {
         }
       }
     }
-    return new int[] {AxisWord.X, AxisWord.Y, AxisWord.Z, AxisWord.E};
+    return whole(new int[] {Axes.X, Axes.Y, Axes.Z, Axes.E});
   }
 
   /** The order with the axes that it leaves out at the end. */
-  private static int[] whole(int[] told) {
-    int[] all = java.util.Arrays.copyOf(told, AxisWord.NAMES.size());
+  private int[] whole(int[] told) {
+    int[] all = java.util.Arrays.copyOf(told, words.axes().names().size());
     int seen = 0;
     for (int bits : told) {
       seen |= bits;
     }
     int at = told.length;
-    for (int i = 0; i < all.length && at < all.length; i++) {
-      if ((seen & (1 << i)) == 0) {
-        all[at++] = 1 << i;
+    for (int bit : new int[] {Axes.X, Axes.Y, Axes.Z, Axes.E}) {
+      if ((seen & bit) == 0 && at < all.length) {
+        all[at++] = bit;
+      }
+    }
+    // further extruders follow the first by habit; where a rotary axis stands nobody can guess
+    for (int bit : words.axes().furtherExtruders()) {
+      if ((seen & bit) == 0 && at < all.length) {
+        all[at++] = bit;
       }
     }
     return all;
   }
 
-  private static boolean indexName(List<Word> name) {
+  private boolean indexName(List<Word> name) {
     boolean axis = false;
     for (Word word : name) {
-      boolean letter = Integer.bitCount(AxisWord.of(word.text())) == 1;
-      boolean extruder = AxisWord.extruder(word.text());
+      boolean letter = Integer.bitCount(words.axes().of(word.text())) == 1;
+      boolean extruder = Axes.extruder(word.text());
       boolean index =
           switch (word.text()) {
             case "axis",
@@ -312,7 +322,7 @@ final class PartDims {
   private String template(List<Word> names) {
     StringBuilder key = new StringBuilder();
     for (Word word : names) {
-      boolean open = AxisWord.of(word.text()) != 0 || dims.isEnd(word) || dims.isHeater(word);
+      boolean open = words.axes().of(word.text()) != 0 || dims.isEnd(word) || dims.isHeater(word);
       key.append(open ? "*" : word.text()).append('_');
     }
     return key.toString();

@@ -23,7 +23,7 @@ record ReleaseSetting(
     String comment,
     String unit) {
   static List<ReleaseSetting> of(FirmwareFolder folder) {
-    WordReader words = new WordReader(TradeWords.read());
+    WordReader words = new WordReader(TradeWords.read(), Axes.usual());
     List<ReleaseSetting> all = new ArrayList<>();
     for (Placed placed : FolderTexts.of(folder).settings()) {
       var setting = placed.setting();

@@ -22,7 +22,7 @@ record Renaming(ReleaseSetting to, double confidence) {
     if (lost.isEmpty() || fresh.isEmpty()) {
       return pairs;
     }
-    WordReader words = new WordReader(TradeWords.read());
+    WordReader words = new WordReader(TradeWords.read(), Axes.usual());
     double[][] alike = new double[lost.size()][fresh.size()];
     for (int i = 0; i < lost.size(); i++) {
       for (int j = 0; j < fresh.size(); j++) {
@@ -80,7 +80,7 @@ record Renaming(ReleaseSetting to, double confidence) {
   private static int axes(WordReader words, String name) {
     int bits = 0;
     for (WordReader.Word word : words.identifier(name)) {
-      bits |= AxisWord.of(word.text());
+      bits |= words.axes().of(word.text());
     }
     return bits;
   }

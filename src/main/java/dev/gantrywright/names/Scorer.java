@@ -3,6 +3,7 @@ package dev.gantrywright.names;
 import dev.gantrywright.names.LearnableField.Term;
 import dev.gantrywright.names.TradeWords.Hit;
 import dev.gantrywright.names.WordReader.Word;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,21 +24,34 @@ final class Scorer {
   private static final double AGAINST_BESIDE = 0.35;
   private static final double MOST_BESIDE = 1.2;
 
+  /** A field's words as numbers. */
   private record Prepared(
       int[][] terms, double[] weight, double[] miss, boolean[] explained, boolean[] against) {}
 
+  /** What stands beside a candidate and is not in its name, and what its name costs any field. */
+  private record Beside(int[] concepts, float[] heard) {}
+
+  private final Axes axes;
   private final TradeWords trade;
   private final ValueShape shapes;
   private final Map<LearnableField, Prepared> prepared = new HashMap<>();
+  private final Beside[] beside;
   private final int min;
   private final int max;
   private final int[] heaters;
 
-  Scorer(TradeWords trade, ValueShape shapes, List<LearnableField> fields) {
-    this.trade = trade;
+  /**
+   * A scorer.
+   *
+   * @param candidates how many will be scored
+   */
+  Scorer(WordReader words, ValueShape shapes, List<LearnableField> fields, int candidates) {
+    this.axes = words.axes();
+    this.trade = words.trade();
     this.shapes = shapes;
-    this.min = trade.concept("min");
-    this.max = trade.concept("max");
+    this.beside = new Beside[candidates];
+    this.min = this.trade.concept("min");
+    this.max = this.trade.concept("max");
     this.heaters = Dims.HEATERS.stream().mapToInt(trade::concept).toArray();
     fields.forEach(field -> prepared.put(field, prepare(field)));
   }
@@ -92,27 +106,59 @@ final class Scorer {
     return most < LEAST_HEARD ? NEVER : score;
   }
 
-  /** What speaks against it: words that another field would explain. */
-  double objections(Candidate candidate, LearnableField field) {
+  /**
+   * What speaks against it: words that another field would explain.
+   *
+   * @param at the candidate's place among all
+   */
+  double objections(Candidate candidate, LearnableField field, int at) {
     Prepared ready = prepared.get(field);
     double sum = 0;
     for (Word word : candidate.words()) {
       sum += objection(word, ready, field);
     }
-    double beside = 0;
-    for (int concept = 0; concept < trade.size(); concept++) {
-      double heard = candidate.all()[concept] - candidate.own()[concept];
-      if (heard > 0.15 && !ready.explained()[concept]) {
+    double loud = 0;
+    if (beside[at] == null) {
+      beside[at] = beside(candidate);
+    }
+    Beside here = beside[at];
+    for (int i = 0; i < here.concepts().length; i++) {
+      int concept = here.concepts()[i];
+      if (!ready.explained()[concept]) {
         boolean counts = ready.against()[concept] || trade.distractor(concept);
-        beside += counts ? heard * AGAINST_BESIDE : 0;
+        loud += counts ? here.heard()[i] * AGAINST_BESIDE : 0;
       }
     }
-    return sum + Math.min(beside, MOST_BESIDE);
+    return sum + Math.min(loud, MOST_BESIDE);
+  }
+
+  private Beside beside(Candidate candidate) {
+    int[] concepts = new int[trade.size()];
+    float[] heard = new float[trade.size()];
+    int found = 0;
+    for (int concept = 0; concept < concepts.length; concept++) {
+      float here = candidate.all()[concept] - candidate.own()[concept];
+      if (here > LEAST_HEARD) {
+        concepts[found] = concept;
+        heard[found++] = here;
+      }
+    }
+    return new Beside(Arrays.copyOf(concepts, found), Arrays.copyOf(heard, found));
+  }
+
+  /** Whether a candidate speaks of a concept loudly enough to be considered for it. */
+  static boolean heard(float strength) {
+    return strength >= LEAST_HEARD;
+  }
+
+  /** The concepts of which a candidate must speak of one to be considered for a field. */
+  int[] concepts(LearnableField field) {
+    return Arrays.stream(prepared.get(field).terms()).flatMapToInt(Arrays::stream).toArray();
   }
 
   private double objection(Word word, Prepared ready, LearnableField field) {
-    if (AxisWord.of(word.text()) != 0
-        || (field.perAxis() && AxisWord.extruder(word.text()))
+    if (axes.of(word.text()) != 0
+        || (field.perAxis() && Axes.extruder(word.text()))
         || Character.isDigit(word.text().charAt(0)) && word.hits().isEmpty()) {
       return 0;
     }
@@ -153,8 +199,8 @@ final class Scorer {
   /**
    * How well axis, end and heater fit.
    *
-   * @param axis a bit of {@link AxisWord}, 0 where the field has none, {@link AxisWord#ALL} where
-   *     one value serves all axes or ends
+   * @param axis a bit of {@link Axes}, 0 where the field has none, {@link Axes#ALL} where one value
+   *     serves all axes or ends
    */
   double place(Candidate candidate, LearnableField field, int axis, int end, int heater) {
     double best = NEVER;
@@ -173,7 +219,7 @@ final class Scorer {
       return way.axes() == 0 ? 0 : -1.2 * way.axisStrength();
     }
     int named = Integer.bitCount(way.axes());
-    if (axis == AxisWord.ALL) {
+    if (axis == Axes.ALL) {
       if (part) {
         return NEVER;
       }

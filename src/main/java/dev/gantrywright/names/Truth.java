@@ -1,8 +1,11 @@
 package dev.gantrywright.names;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The pairs of words by which firmware says yes and no. */
 final class Truth {
@@ -22,18 +25,25 @@ final class Truth {
           List.of("-1", "1"),
           List.of("-1", "+1"));
 
+  private static final Map<String, Boolean> SAYS = says();
+
+  private static final Pattern SUFFIXED = Pattern.compile("^(\\d+)[uUlL]+$");
+
   private Truth() {}
 
   /** The pair that a text belongs to, as positions say; empty where it is none of them. */
   static Optional<Boolean> of(String text) {
-    String plain = bare(text).toLowerCase(Locale.ROOT);
+    return Optional.ofNullable(SAYS.get(bare(text).toLowerCase(Locale.ROOT)));
+  }
+
+  /** The first pair that has a word decides. */
+  private static Map<String, Boolean> says() {
+    Map<String, Boolean> says = new HashMap<>();
     for (List<String> pair : PAIRS) {
-      int at = pair.indexOf(plain);
-      if (at >= 0) {
-        return Optional.of(at == 0);
-      }
+      says.putIfAbsent(pair.get(0), true);
+      says.putIfAbsent(pair.get(1), false);
     }
-    return Optional.empty();
+    return says;
   }
 
   /** The other word of a pair in the style of the present one, or the present one. */
@@ -65,7 +75,8 @@ final class Truth {
     while (inner.length() > 2 && inner.startsWith("(") && inner.endsWith(")")) {
       inner = inner.substring(1, inner.length() - 1).strip();
     }
-    return inner.replaceAll("^(\\d+)[uUlL]+$", "$1");
+    boolean number = !inner.isEmpty() && Character.isDigit(inner.charAt(0));
+    return number ? SUFFIXED.matcher(inner).replaceAll("$1") : inner;
   }
 
   private static String wrap(String current, String word) {

@@ -3,8 +3,10 @@ package dev.gantrywright.names;
 import dev.gantrywright.names.TradeWords.Hit;
 import dev.gantrywright.names.WordReader.Word;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -19,6 +21,7 @@ final class Twins {
 
   private final WordReader words;
   private final Set<String> names = new HashSet<>();
+  private final Map<String, List<Word>> read = new HashMap<>();
 
   Twins(WordReader words, Iterable<String> all) {
     this.words = words;
@@ -27,10 +30,19 @@ final class Twins {
 
   /** The words of a name. */
   List<Word> read(String name) {
+    List<Word> known = read.get(name);
+    if (known == null) {
+      known = words(name);
+      read.put(name, known);
+    }
+    return known;
+  }
+
+  private List<Word> words(String name) {
     List<Word> plain = words.identifier(name);
     boolean axis =
         plain.stream()
-            .anyMatch(word -> AxisWord.of(word.text()) != 0 || AxisWord.extruder(word.text()));
+            .anyMatch(word -> words.axes().of(word.text()) != 0 || Axes.extruder(word.text()));
     if (axis || name.length() < 2) {
       return plain;
     }

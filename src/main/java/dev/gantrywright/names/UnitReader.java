@@ -7,46 +7,78 @@ import java.util.regex.Pattern;
 
 /** Finds the unit that a comment or an identifier names. */
 final class UnitReader {
-  private record Rule(Pattern pattern, String unit) {}
+  /**
+   * A unit's spelling.
+   *
+   * @param needs texts of which one must stand in what is read; looking for them spares most texts
+   *     the pattern
+   */
+  private record Rule(Pattern pattern, String unit, String[] needs) {
+    boolean possible(String text) {
+      for (String need : needs) {
+        if (text.contains(need)) {
+          return true;
+        }
+      }
+      return needs.length == 0;
+    }
+  }
 
   private static final List<Rule> COMMENT =
       List.of(
           rule(
               "(micro)?(steps?|ticks|pulses?|counts?|pas|schritte|pasos|passi)\\s*(/|per|pro|par|por|a|al|je)\\s*mm",
-              "steps/mm"),
+              "steps/mm",
+              "mm"),
           rule(
               "mm\\s*/\\s*s(ec)?\\s*(/\\s*s(ec)?\\b|²|\\^\\s*2|2\\b|\\*\\*2)|mm\\s*/\\s*\\(?s\\*s|mm/sq",
-              "mm/s²"),
-          rule("m\\s*/\\s*s(²|\\^2|2\\b)", "m/s²"),
-          rule("mm\\s*(/|per|pro|par|por)\\s*(min|minute|minuto)\\b|mm/m\\b|mmpm\\b", "mm/min"),
+              "mm/s²",
+              "mm"),
+          rule("m\\s*/\\s*s(²|\\^2|2\\b)", "m/s²", "/"),
+          rule(
+              "mm\\s*(/|per|pro|par|por)\\s*(min|minute|minuto)\\b|mm/m\\b|mmpm\\b",
+              "mm/min",
+              "mm"),
           rule(
               "mm\\s*(/|per|pro|par|por)\\s*(s|sec|second|sekunde|seconde|segundo)\\b|mmps\\b",
-              "mm/s"),
-          rule("\\bm\\s*/\\s*min\\b", "m/min"),
+              "mm/s",
+              "mm"),
+          rule("\\bm\\s*/\\s*min\\b", "m/min", "min"),
           rule(
               "(bits?|baud)\\s*(/|per|par|por|pro)\\s*(s|sec|second|seconde|segundo|sekunde)|\\bbps\\b|\\bbaud\\b",
-              "bit/s"),
-          rule("\\bma\\b|\\bmilliamp", "mA"),
-          rule("\\bmv\\b|\\bmillivolt", "mV"),
-          rule("\\bmilliohms?\\b|\\bmohms?\\b|mω", "mΩ"),
-          rule("\\bkohms?\\b|kω|\\bkilohms?\\b|\\bkiloohms?\\b", "kΩ"),
-          rule("\\bohms?\\b|ω", "Ω"),
+              "bit/s",
+              "bit",
+              "baud",
+              "bps"),
+          rule("\\bma\\b|\\bmilliamp", "mA", "ma", "milliamp"),
+          rule("\\bmv\\b|\\bmillivolt", "mV", "mv", "millivolt"),
+          rule("\\bmilliohms?\\b|\\bmohms?\\b|mω", "mΩ", "ohm", "mω"),
+          rule("\\bkohms?\\b|kω|\\bkilohms?\\b|\\bkiloohms?\\b", "kΩ", "ohm", "kω"),
+          rule("\\bohms?\\b|ω", "Ω", "ohm", "ω"),
           rule(
               "°\\s*c\\b|\\bdeg\\.?\\s*c\\b|\\bdegrees?\\b|\\bcelsius\\b|\\bgrad\\b|\\bdegres\\b|\\bgrados\\b|\\bgradi\\b|\\bdegc\\b|º\\s*c\\b",
-              "°C"),
-          rule("\\bamp(s|eres?)?\\b", "A"),
-          rule("\\bvolts?\\b|\\bvoltios?\\b", "V"),
-          rule("\\bwatts?\\b", "W"),
-          rule("\\bmm\\b|\\bmillimet|\\bmilimet", "mm"),
-          rule("\\bpercent\\b|%|\\bpour cent\\b|\\bprozent\\b", "%"),
+              "°C",
+              "°",
+              "º",
+              "deg",
+              "celsius",
+              "grad"),
+          rule("\\bamp(s|eres?)?\\b", "A", "amp"),
+          rule("\\bvolts?\\b|\\bvoltios?\\b", "V", "volt", "voltio"),
+          rule("\\bwatts?\\b", "W", "watt"),
+          rule("\\bmm\\b|\\bmillimet|\\bmilimet", "mm", "mm", "mil"),
+          rule(
+              "\\bpercent\\b|%|\\bpour cent\\b|\\bprozent\\b", "%", "percent", "%", "cent", "zent"),
           rule(
               "\\bms\\b|\\bmilliseconds?\\b|\\bus\\b|\\bmicroseconds?\\b|\\bseconds?\\b|\\bsekunden?\\b|\\bsecondes?\\b|\\bsegundos?\\b",
-              "s"));
-
-  /** What any of the rules for comments needs. */
-  private static final Pattern HINT =
-      Pattern.compile(
-          "mm|/\\s*s|/\\s*min|bps|baud|\\bma\\b|\\bmv\\b|milli|ohm|ω|[°º]|deg|celsius|grad|amp|volt|watt|%|cent|zent|sec|segund|sekund|\\bms\\b|\\bus\\b|bit");
+              "s",
+              "ms",
+              "milli",
+              "us",
+              "micro",
+              "sec",
+              "seg",
+              "sek"));
 
   /** Words of which a name must hold one before its unit is looked for. */
   private static final java.util.Set<String> NAME_HINTS =
@@ -130,8 +162,8 @@ final class UnitReader {
 
   private UnitReader() {}
 
-  private static Rule rule(String pattern, String unit) {
-    return new Rule(Pattern.compile(pattern), unit);
+  private static Rule rule(String pattern, String unit, String... needs) {
+    return new Rule(Pattern.compile(pattern), unit, needs);
   }
 
   /** The unit that a comment names first; empty where it names none. */
@@ -139,22 +171,36 @@ final class UnitReader {
     if (comment.isEmpty()) {
       return "";
     }
-    String text = Folded.text(comment).replace('Ω', 'ω').replace("μ", "u");
-    if (!HINT.matcher(text).find()) {
-      Matcher letter = LETTER.matcher(comment);
-      return letter.find() ? letter.group(1) : "";
-    }
+    String text = Folded.text(comment).replace('Ω', 'ω').replace('μ', 'u');
     String best = "";
     int at = Integer.MAX_VALUE;
     for (Rule rule : COMMENT) {
+      if (!rule.possible(text)) {
+        continue;
+      }
       Matcher found = rule.pattern().matcher(text);
       if (found.find() && found.start() < at) {
         at = found.start();
         best = rule.unit();
       }
     }
+    if (!letter(comment)) {
+      return best;
+    }
     Matcher letter = LETTER.matcher(comment);
     return letter.find() && letter.start() < at ? letter.group(1) : best;
+  }
+
+  /** Whether a unit's capital stands where no letter follows it. */
+  private static boolean letter(String comment) {
+    for (int i = 0; i < comment.length(); i++) {
+      char c = comment.charAt(i);
+      boolean unit = c == 'A' || c == 'V' || c == 'W';
+      if (unit && (i == 0 || !Character.isLetter(comment.charAt(i - 1)))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The unit that an identifier's words name; empty where they name none. */

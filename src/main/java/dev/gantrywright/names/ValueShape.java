@@ -35,12 +35,13 @@ final class ValueShape {
           "(?i)(p[a-l]_?\\d{1,2}|p\\d[._]\\d{1,2}|gp(io)?_?\\d{1,2}|d\\d{1,2}|pin_?\\w+|\\d{1,3}|\\w*pin\\w*|-1|[a-z]+_?\\d{1,2})");
   private static final Pattern IC = Pattern.compile("\"?(\\w*_)?[A-Za-z]{0,4}\\d{3,5}\\w{0,4}\"?");
 
-  private record Read(String text, OptionalDouble number) {}
+  /** A value's text as the shapes look at it, worked out once for every field. */
+  private record Read(String text, OptionalDouble number, boolean identifier, boolean truth) {}
 
   private final FolderTexts folder;
   private final McuNames mcus;
-  private final Map<Candidate, Read> known = new HashMap<>();
-  private final Map<String, OptionalDouble> factors = new HashMap<>();
+  private final Map<String, Read> byText = new HashMap<>();
+  private final Map<LearnableField, Map<String, OptionalDouble>> factors = new HashMap<>();
 
   ValueShape(FolderTexts folder, McuNames mcus) {
     this.folder = folder;
@@ -56,13 +57,21 @@ final class ValueShape {
         default -> IMPOSSIBLE;
       };
     }
-    Read read = known.computeIfAbsent(candidate, this::read);
-    return constant(candidate, field) + shape(candidate, field, read.text(), read.number());
+    Read read = read(candidate);
+    return constant(candidate, field) + shape(candidate, field, read);
   }
 
   private Read read(Candidate candidate) {
-    String text = bare(candidate.text());
-    return new Read(text, Arithmetic.of(text, folder::replacement));
+    return byText.computeIfAbsent(
+        candidate.text(),
+        raw -> {
+          String text = bare(raw);
+          return new Read(
+              text,
+              Arithmetic.of(text, folder::replacement),
+              IDENTIFIER.matcher(text).matches(),
+              Truth.of(text).isPresent());
+        });
   }
 
   /** What stands as another setting's value is one of its choices, not a setting of its own. */
@@ -71,11 +80,12 @@ final class ValueShape {
     return value && field.shape() != Shape.number && field.shape() != Shape.baud ? -3 : 0;
   }
 
-  private double shape(
-      Candidate candidate, LearnableField field, String text, OptionalDouble number) {
+  private double shape(Candidate candidate, LearnableField field, Read read) {
+    String text = read.text();
+    OptionalDouble number = read.number();
     return switch (field.shape()) {
-      case number -> number(candidate, text, number, field);
-      case flag -> flag(text, number, field);
+      case number -> number(candidate, read, field);
+      case flag -> flag(read, field);
       case index -> index(text, number);
       case baud -> baud(number);
       case enumeration -> enumeration(candidate, text, number);
@@ -90,11 +100,12 @@ final class ValueShape {
     };
   }
 
-  private double number(
-      Candidate candidate, String text, OptionalDouble number, LearnableField field) {
-    boolean literal = !text.isEmpty() && !IDENTIFIER.matcher(text).matches();
+  private double number(Candidate candidate, Read read, LearnableField field) {
+    String text = read.text();
+    OptionalDouble number = read.number();
+    boolean literal = !text.isEmpty() && !read.identifier();
     if (number.isEmpty()) {
-      boolean unknownName = IDENTIFIER.matcher(text).matches() && Truth.of(text).isEmpty();
+      boolean unknownName = read.identifier() && !read.truth();
       return unknownName ? -2 : IMPOSSIBLE;
     }
     double value = number.getAsDouble();
@@ -116,25 +127,28 @@ final class ValueShape {
   /** How many of the candidate's unit make one of the field's own. */
   OptionalDouble factor(LearnableField field, Candidate candidate) {
     String own = field.unit() == null ? "" : field.unit();
-    return factors.computeIfAbsent(
-        own + " " + candidate.unit(), key -> Units.factor(own, candidate.unit()));
+    return factors
+        .computeIfAbsent(field, key -> new HashMap<>())
+        .computeIfAbsent(candidate.unit(), unit -> Units.factor(own, unit));
   }
 
-  private double flag(String text, OptionalDouble number, LearnableField field) {
+  private double flag(Read read, LearnableField field) {
+    String text = read.text();
+    OptionalDouble number = read.number();
     if (text.equals("true") || text.equals("false")) {
       return 0.8;
     }
     if (number.isPresent()) {
       double value = number.getAsDouble();
       if (value == 0 || value == 1) {
-        return IDENTIFIER.matcher(text).matches() ? 0.6 : 0.4;
+        return read.identifier() ? 0.6 : 0.4;
       }
       return value == -1 && !field.perEnd() ? 0.2 : IMPOSSIBLE;
     }
-    if (Truth.of(text).isPresent()) {
+    if (read.truth()) {
       return 0.6;
     }
-    return LEVEL.matcher(text).matches() && IDENTIFIER.matcher(text).matches() ? 0.5 : -3.5;
+    return read.identifier() && LEVEL.matcher(text).matches() ? 0.5 : -3.5;
   }
 
   private static double index(String text, OptionalDouble number) {

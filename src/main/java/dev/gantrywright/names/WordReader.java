@@ -20,20 +20,36 @@ final class WordReader {
   private static final int MOST_PIECES = 4;
 
   private final TradeWords trade;
+  private final Axes axes;
   private final Map<String, List<Word>> pieces = new HashMap<>();
   private final Map<String, List<Hit>> inside = new HashMap<>();
   private final Map<String, List<Word>> comments = new HashMap<>();
+  private final Map<String, List<Word>> identifiers = new HashMap<>();
 
-  WordReader(TradeWords trade) {
+  WordReader(TradeWords trade, Axes axes) {
     this.trade = trade;
+    this.axes = axes;
   }
 
   TradeWords trade() {
     return trade;
   }
 
+  Axes axes() {
+    return axes;
+  }
+
   /** An identifier's words, run-together ones taken apart, phrases joined. */
   List<Word> identifier(String name) {
+    List<Word> known = identifiers.get(name);
+    if (known == null) {
+      known = readIdentifier(name);
+      identifiers.put(name, known);
+    }
+    return known;
+  }
+
+  private List<Word> readIdentifier(String name) {
     List<Word> words = new ArrayList<>();
     for (String word : Folded.identifier(name)) {
       words.addAll(pieces.computeIfAbsent(word, this::takenApart));
@@ -96,7 +112,7 @@ final class WordReader {
 
   private List<Word> takenApart(String word) {
     List<Hit> known = hits(word);
-    if (!known.isEmpty() || word.length() < 3 || AxisWord.of(word) != 0) {
+    if (!known.isEmpty() || word.length() < 3 || axes.of(word) != 0) {
       return List.of(new Word(word, known));
     }
     List<String> parts = parts(word, MOST_PIECES, true);
@@ -131,7 +147,7 @@ final class WordReader {
   }
 
   private boolean piece(String text, boolean first, boolean last) {
-    if (AxisWord.of(text) != 0) {
+    if (axes.of(text) != 0) {
       return (first || last) && text.length() <= 4 && !(first && last);
     }
     if (text.length() < 2) {

@@ -152,6 +152,34 @@ class LearnerTest {
   }
 
   @Test
+  void rotaryAxesAndFurtherExtrudersAreLearnedWhereTheFolderHasThem() {
+    NameMap map =
+        learn(
+            "#define STEPS_PER_MM_X 80\n#define STEPS_PER_MM_Y 80\n#define STEPS_PER_MM_Z 400\n"
+                + "#define STEPS_PER_MM_A 88\n#define STEPS_PER_MM_E0 93\n#define STEPS_PER_MM_E1 94\n"
+                + "#define MAX_SPEED_X 200\n#define MAX_SPEED_Y 200\n#define MAX_SPEED_Z 8\n"
+                + "#define MAX_SPEED_A 20\n#define MAX_SPEED_E0 50\n#define MAX_SPEED_E1 50\n"
+                + "#define ACCELERATION { 900, 900, 90, 500, 40, 510 } // x, y, z, e, a, e1; mm/s2\n"
+                + "#define ENDSTOP_A_MIN_INVERTED 1\n#define ENDSTOP_X_MIN_INVERTED 0\n");
+    assertThat(map.entry("axes.a.stepsPerMm").orElseThrow().macro()).isEqualTo("STEPS_PER_MM_A");
+    assertThat(map.entry("axes.e.stepsPerMm").orElseThrow().macro()).isEqualTo("STEPS_PER_MM_E0");
+    assertThat(map.entry("axes.e1.stepsPerMm").orElseThrow().macro()).isEqualTo("STEPS_PER_MM_E1");
+    assertThat(map.entry("axes.a.acceleration").orElseThrow().element()).isEqualTo(4);
+    assertThat(map.entry("axes.e1.acceleration").orElseThrow().element()).isEqualTo(5);
+    assertThat(map.entry("endstops.aMin.inverted").orElseThrow().macro())
+        .isEqualTo("ENDSTOP_A_MIN_INVERTED");
+  }
+
+  @Test
+  void aLoneLetterIsNoAxis() {
+    NameMap map =
+        learn(
+            "#define STEPS_PER_MM_X 80\n#define STEPS_PER_MM_Y 80\n#define SENSOR_COEFF_A 0.1\n"
+                + "#define SENSOR_COEFF_B 0.2\n#define SENSOR_COEFF_C 0.3\n#define SUPPLY_V 24\n");
+    assertThat(map.fields().keySet()).noneMatch(path -> path.matches("axes\\.[abcuvw]\\..*"));
+  }
+
+  @Test
   void aRunCanBeStopped() {
     LearningWatch stop =
         new LearningWatch() {
