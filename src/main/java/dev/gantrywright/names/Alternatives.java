@@ -26,12 +26,12 @@ final class Alternatives {
    */
   Map<String, String> of(Candidate candidate, List<Candidate> siblings) {
     Set<String> names = new LinkedHashSet<>();
-    String now = bare(candidate.text());
+    String now = Parens.off(candidate.text());
     if (candidate.setting() != null) {
       candidate.setting().choices().forEach(choice -> add(choice, names));
     }
     add(now, names);
-    siblings.forEach(sibling -> add(bare(sibling.text()), names));
+    siblings.forEach(sibling -> add(Parens.off(sibling.text()), names));
     Matcher told = NAME.matcher(candidate.comment());
     while (told.find()) {
       if (folder.named(told.group()).isPresent() && !told.group().equals(candidate.macro())) {
@@ -89,17 +89,9 @@ final class Alternatives {
   }
 
   private static void add(String text, Set<String> names) {
-    String plain = bare(text);
+    String plain = Parens.off(text);
     if (NAME.matcher(plain).matches() || plain.matches("-?\\d{1,4}")) {
       names.add(plain);
     }
-  }
-
-  private static String bare(String text) {
-    String inner = text.strip();
-    while (inner.length() > 2 && inner.startsWith("(") && inner.endsWith(")")) {
-      inner = inner.substring(1, inner.length() - 1).strip();
-    }
-    return inner;
   }
 }

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The number that a macro's replacement comes to: literals, {@code + - * / %}, parentheses, casts,
@@ -15,6 +17,12 @@ public final class Arithmetic {
   private record Num(double value, boolean whole) {}
 
   private static final int DEEPEST = 32;
+
+  /** The arithmetic types of ISO/IEC 9899:2018 6.2.5 and 7.20.1. */
+  private static final Pattern CAST =
+      Pattern.compile(
+          "\\s*((?:(?:const|unsigned|signed|float|double|char|short|int|long|size_t"
+              + "|u?int(?:_fast|_least)?(?:8|16|32|64)_t|u?intmax_t)\\s*)+)\\)");
 
   private final String text;
   private final Function<String, Optional<String>> macros;
@@ -131,8 +139,9 @@ public final class Arithmetic {
       String cast = cast();
       if (cast != null) {
         Num value = signed();
-        boolean real = cast.equals("float") || cast.equals("double");
-        return new Num(value.value(), !real);
+        boolean real = cast.contains("float") || cast.contains("double");
+        double cut = value.value() < 0 ? Math.ceil(value.value()) : Math.floor(value.value());
+        return new Num(real ? value.value() : cut, !real);
       }
       Num value = sum();
       if (!take(')')) {
@@ -151,15 +160,14 @@ public final class Arithmetic {
     return named();
   }
 
+  /** The words of a type and the bracket that closes a cast to it; null where none stands here. */
   private String cast() {
-    for (String type : new String[] {"float", "double", "int", "long", "unsigned"}) {
-      String whole = type + ")";
-      if (text.startsWith(whole, at)) {
-        at += whole.length();
-        return type;
-      }
+    Matcher type = CAST.matcher(text).region(at, text.length());
+    if (!type.lookingAt()) {
+      return null;
     }
-    return null;
+    at = type.end();
+    return type.group(1);
   }
 
   private Num literal() {
@@ -170,7 +178,7 @@ public final class Arithmetic {
     String body = text.substring(start, at);
     try {
       if (body.startsWith("0x") || body.startsWith("0X")) {
-        return new Num(Long.decode(body.replaceAll("[uUlL]+$", "")), true);
+        return new Num(Long.decode(body.replaceAll("[uUlL]+$", "").replace("'", "")), true);
       }
       int end = body.length();
       boolean real = false;
@@ -178,7 +186,7 @@ public final class Arithmetic {
         end--;
         real |= body.charAt(end) == 'f' || body.charAt(end) == 'F';
       }
-      String plain = body.substring(0, end);
+      String plain = body.substring(0, end).replace("'", "");
       boolean whole = !real && plain.chars().allMatch(Character::isDigit);
       return new Num(Double.parseDouble(plain), whole);
     } catch (NumberFormatException no) {
@@ -188,7 +196,11 @@ public final class Arithmetic {
 
   private boolean literalPart(int start) {
     char c = text.charAt(at);
-    if (Character.isLetterOrDigit(c) || c == '.') {
+    // digit groups: ISO/IEC 9899:2024 6.4.4.1
+    boolean group = c == '\'' && at + 1 < text.length() && at > start;
+    if (Character.isLetterOrDigit(c)
+        || c == '.'
+        || group && Character.isLetterOrDigit(text.charAt(at + 1))) {
       return true;
     }
     char before = at > start ? text.charAt(at - 1) : ' ';

@@ -119,7 +119,7 @@ final class ChoiceReader {
       values.put("min", named == Dims.LOWER ? "on" : "off");
       return values;
     }
-    String now = bare(candidate.text());
+    String now = Parens.off(candidate.text());
     for (Map.Entry<String, String> one : alternatives.of(candidate, siblings).entrySet()) {
       int end = dims.read(words.comment(one.getValue()), 1).end();
       int own = dims.read(words.identifier(one.getKey()), 1).end();
@@ -139,7 +139,7 @@ final class ChoiceReader {
     values.clear();
     boolean signs =
         now.equals("-1")
-            || siblings.stream().anyMatch(sibling -> bare(sibling.text()).equals("-1"))
+            || siblings.stream().anyMatch(sibling -> Parens.off(sibling.text()).equals("-1"))
             || Clauses.of(candidate.comment()).containsKey("-1");
     if (signs) {
       values.put("min", "-1");
@@ -157,14 +157,6 @@ final class ChoiceReader {
               }
             });
     return values;
-  }
-
-  private static String bare(String text) {
-    String inner = text.strip();
-    while (inner.length() > 2 && inner.startsWith("(") && inner.endsWith(")")) {
-      inner = inner.substring(1, inner.length() - 1).strip();
-    }
-    return inner;
   }
 
   /** The replacement of a name in the folder. */

@@ -35,14 +35,15 @@ final class MeaningReader {
 
   /** The sense of an endstop's setting. */
   Found endstop(Candidate candidate, List<Candidate> siblings) {
-    String text = bare(candidate.text());
+    String text = Parens.off(candidate.text());
     String name = name(candidate);
     if (text.matches("(?i)n[oc]")) {
       boolean pair =
           text.equalsIgnoreCase("nc")
               || name.contains("contact")
               || candidate.comment().matches("(?is).*\\bnc\\b.*")
-              || siblings.stream().anyMatch(sibling -> bare(sibling.text()).equalsIgnoreCase("nc"));
+              || siblings.stream()
+                  .anyMatch(sibling -> Parens.off(sibling.text()).equalsIgnoreCase("nc"));
       if (pair) {
         return found(Meaning.CONTACT, "the value is a kind of contact");
       }
@@ -88,7 +89,7 @@ final class MeaningReader {
 
   /** The sense of a motor's direction setting. */
   Found direction(Candidate candidate, List<Candidate> siblings) {
-    String text = bare(candidate.text());
+    String text = Parens.off(candidate.text());
     OptionalDouble number = Arithmetic.of(text, folder::replacement);
     boolean sign =
         number.isPresent() && number.getAsDouble() == -1
@@ -131,7 +132,7 @@ final class MeaningReader {
   /** Two constants that say opposite things, one of which stands there. */
   private Optional<Found> byConstants(
       Candidate candidate, List<Candidate> siblings, boolean endstop) {
-    String text = bare(candidate.text());
+    String text = Parens.off(candidate.text());
     if (!text.matches("[A-Za-z_]\\w*")
         || Truth.of(text).isPresent()
             && !text.matches("(?i)inverted|normal|reverse|forward|reversed")) {
@@ -256,13 +257,5 @@ final class MeaningReader {
         .filter(line -> !line.isEmpty())
         .findFirst()
         .orElse("");
-  }
-
-  private static String bare(String text) {
-    String inner = text.strip();
-    while (inner.length() > 2 && inner.startsWith("(") && inner.endsWith(")")) {
-      inner = inner.substring(1, inner.length() - 1).strip();
-    }
-    return inner;
   }
 }

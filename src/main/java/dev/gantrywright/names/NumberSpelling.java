@@ -3,15 +3,21 @@ package dev.gantrywright.names;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A number in the style of the one that it replaces. */
 final class NumberSpelling {
   private static final MathContext TWELVE_DIGITS = new MathContext(12, RoundingMode.HALF_EVEN);
 
+  /** A literal behind a cast: {@code (uint16_t)900}. */
+  private static final Pattern CAST =
+      Pattern.compile("(\\([A-Za-z_][\\w ]*\\)\\s*)([-+]?[\\d.][\\w.]*)");
+
   private NumberSpelling() {}
 
   /**
-   * The number as text: parentheses, a decimal point and a type suffix are kept where the present
+   * The number as text: parentheses, a cast, a decimal point and a type suffix are kept where the present
    * text has them.
    */
   static String like(String current, double value) {
@@ -20,6 +26,11 @@ final class NumberSpelling {
     while (inner.length() > 2 && inner.startsWith("(") && inner.endsWith(")")) {
       inner = inner.substring(1, inner.length() - 1).strip();
       layers++;
+    }
+    Matcher cast = CAST.matcher(inner);
+    if (cast.matches()) {
+      String open = "(".repeat(layers) + cast.group(1);
+      return open + like(cast.group(2), value) + ")".repeat(layers);
     }
     boolean literal = inner.matches("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?[uUlLfF]*");
     String digits = digits(value);

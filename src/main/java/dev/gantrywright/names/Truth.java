@@ -71,10 +71,7 @@ final class Truth {
   }
 
   private static String bare(String text) {
-    String inner = text.strip();
-    while (inner.length() > 2 && inner.startsWith("(") && inner.endsWith(")")) {
-      inner = inner.substring(1, inner.length() - 1).strip();
-    }
+    String inner = Parens.off(text);
     boolean number = !inner.isEmpty() && Character.isDigit(inner.charAt(0));
     return number ? SUFFIXED.matcher(inner).replaceAll("$1") : inner;
   }

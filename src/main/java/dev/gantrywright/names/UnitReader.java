@@ -56,7 +56,7 @@ final class UnitReader {
           rule("\\bkohms?\\b|kω|\\bkilohms?\\b|\\bkiloohms?\\b", "kΩ", "ohm", "kω"),
           rule("\\bohms?\\b|ω", "Ω", "ohm", "ω"),
           rule(
-              "°\\s*c\\b|\\bdeg\\.?\\s*c\\b|\\bdegrees?\\b|\\bcelsius\\b|\\bgrad\\b|\\bdegres\\b|\\bgrados\\b|\\bgradi\\b|\\bdegc\\b|º\\s*c\\b",
+              "°\\s*c\\b|\\bdeg\\.?\\s*c\\b|\\bdegrees?\\b(?! ?(?:motor|step|a step|per|rotation))|\\bcelsius\\b|\\bgrad\\b|\\bdegres\\b|\\bgrados\\b|\\bgradi\\b|\\bdegc\\b|º\\s*c\\b",
               "°C",
               "°",
               "º",

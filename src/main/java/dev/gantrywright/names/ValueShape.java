@@ -65,7 +65,7 @@ final class ValueShape {
     return byText.computeIfAbsent(
         candidate.text(),
         raw -> {
-          String text = bare(raw);
+          String text = Parens.off(raw);
           return new Read(
               text,
               Arithmetic.of(text, folder::replacement),
@@ -231,13 +231,5 @@ final class ValueShape {
   private static boolean truth(String text, OptionalDouble number) {
     return Truth.of(text).isPresent()
         || (number.isPresent() && (number.getAsDouble() == 0 || number.getAsDouble() == 1));
-  }
-
-  private static String bare(String text) {
-    String inner = text.strip();
-    while (inner.length() > 2 && inner.startsWith("(") && inner.endsWith(")")) {
-      inner = inner.substring(1, inner.length() - 1).strip();
-    }
-    return inner;
   }
 }
