@@ -6,14 +6,47 @@ import dev.gantrywright.names.NameEntry;
 import dev.gantrywright.names.NameMap;
 import dev.gantrywright.names.OtherName;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
 
-/** A name map as lines to read. */
+/** A name map as lines to read: what asks first, then the least sure. */
 final class NamesText {
-  private NamesText() {}
+  /** A column is not made wider than this for one long name. */
+  private static final int WIDEST = 36;
+
+  private final NameMap map;
+  private final PrintWriter out;
+  private final int paths;
+  private final int macros;
+  private final int meanings;
+
+  private NamesText(NameMap map, PrintWriter out) {
+    this.map = map;
+    this.out = out;
+    paths = widest(map.fields().keySet().stream());
+    macros = widest(map.fields().values().stream().map(NamesText::shown));
+    meanings = widest(map.fields().values().stream().map(NamesText::meaning));
+  }
 
   static void print(NameMap map, PrintWriter out) {
-    map.fields().forEach((path, entry) -> field(path, entry, out));
+    new NamesText(map, out).print();
+  }
+
+  private static int widest(Stream<String> texts) {
+    return Math.min(WIDEST, texts.mapToInt(String::length).max().orElse(0));
+  }
+
+  private void print() {
+    List<Map.Entry<String, NameEntry>> worstFirst = new ArrayList<>(map.fields().entrySet());
+    worstFirst.sort(
+        Comparator.comparing((Map.Entry<String, NameEntry> one) -> one.getValue().sure())
+            .thenComparing(one -> one.getValue().byUser())
+            .thenComparing(one -> one.getValue().confidence()));
+    worstFirst.forEach(one -> field(one.getKey(), one.getValue()));
     map.boards().forEach(board -> board(board, out));
     map.targets().forEach(target -> target(target, out));
     long unsure = map.fields().values().stream().filter(entry -> !entry.sure()).count();
@@ -28,30 +61,42 @@ final class NamesText {
             + " build targets");
   }
 
-  private static void field(String path, NameEntry entry, PrintWriter out) {
-    if (entry.macro() == null) {
-      out.println("  " + path + ": not in this firmware");
-      return;
+  private void field(String path, NameEntry entry) {
+    String row = "%s%5s  %-" + paths + "s  %-" + macros + "s  %-" + Math.max(1, meanings) + "s  %s";
+    String place = entry.macro() == null ? "" : entry.file() + ":" + entry.line();
+    String mark = entry.sure() ? " " : "?";
+    String line =
+        String.format(
+            Locale.ROOT, row, mark, standing(entry), path, shown(entry), meaning(entry), place);
+    out.println(line.stripTrailing());
+    if (entry.macro() != null) {
+      out.println("        " + String.join("; ", entry.evidence()));
     }
-    String mark = entry.sure() ? "  " : "? ";
-    String meaning = entry.meaning() == null ? "" : " (" + entry.meaning() + ")";
-    out.printf(
-        "%s%s = %s%s  %s:%d  %.0f %%%n",
-        mark,
-        path,
-        shown(entry.macro(), entry.element()),
-        meaning,
-        entry.file(),
-        entry.line(),
-        100 * entry.confidence());
-    out.println("      " + String.join("; ", entry.evidence()));
     if (!entry.sure() && !entry.others().isEmpty()) {
       List<String> others =
           entry.others().stream()
-              .map((OtherName other) -> shown(other.macro(), other.element()))
+              .map(
+                  (OtherName other) ->
+                      shown(other.macro(), other.element()) + " " + percent(other.confidence()))
               .toList();
-      out.println("      or " + String.join(", or ", others));
+      out.println("        or " + String.join(", or ", others));
     }
+  }
+
+  private static String standing(NameEntry entry) {
+    return entry.byUser() ? "yours" : percent(entry.confidence());
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+  }
+
+  private static String meaning(NameEntry entry) {
+    return entry.meaning() == null ? "" : entry.meaning();
+  }
+
+  private static String shown(NameEntry entry) {
+    return entry.macro() == null ? "not in this firmware" : shown(entry.macro(), entry.element());
   }
 
   private static String shown(String macro, Integer element) {

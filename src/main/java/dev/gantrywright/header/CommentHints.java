@@ -31,9 +31,10 @@ record CommentHints(List<String> choices, String unit, ValueRange range) {
   private static final Pattern BRACKETED_UNIT = Pattern.compile("[(\\[]\\s*" + UNIT + "\\s*[)\\]]");
   private static final Pattern NAMED_UNIT =
       Pattern.compile("\\b(?:in|unit:?|units:?)\\s+" + UNIT + "(?![\\w/²^])");
-  private static final Pattern LEADING_UNIT = Pattern.compile("^" + UNIT + "(?=$|[\\s,;:.)])");
+  private static final Pattern LEADING_UNIT =
+      Pattern.compile("^" + UNIT + "(?=$|[\\s,;:.)])(?!\\s+per\\b)");
   private static final Pattern COUNTED_UNIT =
-      Pattern.compile("\\d\\s?" + UNIT + "(?=$|[\\s,;:.)\\]])");
+      Pattern.compile("\\d\\s?" + UNIT + "(?=$|[\\s,;:.)\\]])(?!\\s+per\\b)");
 
   private static final Pattern BETWEEN =
       Pattern.compile(

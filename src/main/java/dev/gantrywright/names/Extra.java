@@ -4,15 +4,9 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 
-/** What speaks for a place beside its words and value: a choice that the folder or user makes. */
+/** What speaks for a place beside its words and value: a choice that the folder makes. */
 final class Extra {
   private final Map<String, Map<String, Double>> byField = new HashMap<>();
-
-  Extra() {}
-
-  Extra(Extra other) {
-    other.byField.forEach((field, names) -> byField.put(field, new HashMap<>(names)));
-  }
 
   /**
    * Adds a word for a macro or key.

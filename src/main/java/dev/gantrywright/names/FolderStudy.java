@@ -17,9 +17,6 @@ import java.util.Set;
 public final class FolderStudy {
   private static final String CONTACT = "endstops.*.contact";
 
-  /** What the user chose for one axis speaks this much for the like-named places of the others. */
-  private static final double CHOSEN_SIBLING = 8;
-
   private final FirmwareFolder folder;
   private final LearningWatch watch;
   private final List<FieldRow> rows;
@@ -70,7 +67,7 @@ public final class FolderStudy {
 
   /**
    * The name map as far as it can be learned; what the user set in the earlier map stays, with its
-   * place brought up to date, and speaks for the like-named places of other axes.
+   * place brought up to date, and no other kind of field takes that place.
    */
   public NameMap map(NameMap earlier) {
     List<Match> matches = matches(earlier);
@@ -144,16 +141,6 @@ public final class FolderStudy {
    */
   private List<Match> matches(NameMap earlier) {
     Map<Candidate, LearnableField> chosen = chosen(earlier);
-    Extra helped = new Extra(extra);
-    Set<String> templates = new HashSet<>();
-    chosen.forEach((place, field) -> templates.add(field.path() + " " + place.template()));
-    for (Candidate candidate : templates.isEmpty() ? List.<Candidate>of() : candidates) {
-      for (LearnableField field : new HashSet<>(chosen.values())) {
-        if (templates.contains(field.path() + " " + candidate.template())) {
-          helped.add(field.path(), candidate.macro(), CHOSEN_SIBLING);
-        }
-      }
-    }
     Set<String> settled = earlier.userChoices().keySet();
     List<Match> matches =
         new ArrayList<>(
@@ -161,7 +148,7 @@ public final class FolderStudy {
                     index,
                     open(settled, false),
                     scorer,
-                    helped,
+                    extra,
                     (place, field) ->
                         !chosen.isEmpty() && chosen.getOrDefault(place, field) != field)
                 .best());
@@ -173,7 +160,7 @@ public final class FolderStudy {
                 index,
                 open(settled, true),
                 scorer,
-                helped,
+                extra,
                 (place, field) ->
                     taken.contains(place)
                         || !chosen.isEmpty() && chosen.getOrDefault(place, field) != field)

@@ -17,8 +17,8 @@ final class NumberSpelling {
   private NumberSpelling() {}
 
   /**
-   * The number as text: parentheses, a cast, a decimal point and a type suffix are kept where the present
-   * text has them.
+   * The number as text: parentheses, a cast, a decimal point and a type suffix are kept where the
+   * present text has them.
    */
   static String like(String current, double value) {
     String inner = current.strip();

@@ -7,8 +7,11 @@ import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.names.NameEntry;
 import dev.gantrywright.names.NameMap;
 import dev.gantrywright.names.NameMapJson;
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -39,10 +42,54 @@ class NamesVerbTest {
   void textSaysWhatWhereAndWhy() {
     CommandRun run = CommandRun.of("names", FOLDER);
     assertThat(run.out())
-        .contains("axes.z.homing.end = Z_HOMES_TOWARD (sign)  conf/machine.h:")
+        .containsPattern("axes.z.homing.end +Z_HOMES_TOWARD +sign +conf/machine.h:\\d+")
         .contains("name says")
         .contains("board CB_SMEW = 110, STM32F103RC")
         .containsPattern("\\d+ fields, \\d+ to confirm; 3 boards, 0 build targets");
+  }
+
+  @Test
+  void textIsAlignedAndTheLeastSureComesFirst() {
+    List<String> rows =
+        CommandRun.of("names", "demo-profiles/rookery-2.3")
+            .out()
+            .lines()
+            .filter(line -> line.matches("[ ?] *\\d+ %  .*"))
+            .toList();
+    assertThat(rows.get(0)).startsWith("?");
+    List<Integer> percents =
+        rows.stream()
+            .map(line -> Integer.valueOf(line.replaceAll("^\\?? *(\\d+) %.*", "$1")))
+            .toList();
+    assertThat(percents).isSorted();
+    int macro = rows.get(0).indexOf(rows.get(0).split(" +")[4]);
+    assertThat(rows).allMatch(line -> line.charAt(macro - 1) == ' ' && line.charAt(macro) != ' ');
+  }
+
+  /** The fastest start: what was just read from a folder is nowhere at odds with it. */
+  @Test
+  void aProfileAndMapFromAnyFolderCheckCleanAgainstIt() {
+    for (String style : new File("src/test/resources/names").list()) {
+      Path profile = dir.resolve(style + ".printer.json");
+      Path names = dir.resolve(style + ".names.json");
+      String folder = "src/test/resources/names/" + style;
+      CommandRun.of("names", folder, "--profile", profile.toString(), "--out", names.toString());
+      JsonNode found =
+          CommandRun.of("check", profile.toString(), "--folder", folder, "--format", "json").json();
+      assertThat(found.get("profiles")).as(style).hasSize(1);
+      assertThat(folderErrors(found)).as(style).isEmpty();
+    }
+  }
+
+  private static List<String> folderErrors(JsonNode node) {
+    List<String> errors = new ArrayList<>();
+    if (node.isObject() && node.has("level") && node.get("level").asString().equals("error")) {
+      if (node.get("family").asString().equals("folder")) {
+        errors.add(node.toString());
+      }
+    }
+    node.forEach(child -> errors.addAll(folderErrors(child)));
+    return errors;
   }
 
   @Test

@@ -4,15 +4,14 @@ import com.fasterxml.jackson.annotation.JsonAnySetter;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/**
- * Makes the JSON Schemas (2020-12) of the two file formats from the records and the field table.
- */
+/** Makes the JSON Schemas (2020-12) of the file formats from the records and the field table. */
 final class SchemaGenerator {
   private SchemaGenerator() {}
 
@@ -21,9 +20,34 @@ final class SchemaGenerator {
     schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     schema.put("title", title);
     object(schema, type, "");
-    ArrayNode required = schema.putArray("required");
-    required.add("format");
+    boolean numbered =
+        Arrays.stream(type.getRecordComponents())
+            .anyMatch(component -> component.getName().equals("format"));
+    if (numbered) {
+      schema.putArray("required").add("format");
+    } else {
+      orNull(schema);
+    }
     return TreeText.bytes(schema);
+  }
+
+  /** Name maps write what is not known as null. */
+  private static void orNull(ObjectNode schema) {
+    schema
+        .properties()
+        .forEach(
+            one -> {
+              boolean scalar =
+                  one.getKey().equals("type")
+                      && one.getValue().isString()
+                      && !List.of("object", "array").contains(one.getValue().asString());
+              if (scalar) {
+                String type = one.getValue().asString();
+                schema.putArray("type").add(type).add("null");
+              } else if (one.getValue() instanceof ObjectNode inner) {
+                orNull(inner);
+              }
+            });
   }
 
   private static void object(ObjectNode schema, Class<?> type, String path) {
@@ -66,10 +90,10 @@ final class SchemaGenerator {
     if (type == String.class) {
       return "string";
     }
-    if (type == Boolean.class) {
+    if (type == Boolean.class || type == boolean.class) {
       return "boolean";
     }
-    return type == Integer.class || type == Long.class ? "integer" : "number";
+    return type == Integer.class || type == int.class || type == Long.class ? "integer" : "number";
   }
 
   private static void describe(ObjectNode schema, Field field) {

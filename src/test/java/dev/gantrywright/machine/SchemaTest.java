@@ -6,6 +6,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import dev.gantrywright.names.NameMapJson;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +21,8 @@ class SchemaTest {
   @ParameterizedTest
   @CsvSource({
     "printer-profile.schema.json, dev.gantrywright.machine.PrinterProfile, Printer profile",
-    "board-sheet.schema.json, dev.gantrywright.machine.BoardSheet, Board sheet"
+    "board-sheet.schema.json, dev.gantrywright.machine.BoardSheet, Board sheet",
+    "name-map.schema.json, dev.gantrywright.names.NameMap, Name map"
   })
   void thePublishedSchemaIsThatOfTheRecords(String file, Class<? extends Record> type, String title)
       throws Exception {
@@ -45,6 +47,22 @@ class SchemaTest {
   void demoBoardsKeepToTheSchema(String name) throws Exception {
     String json = Files.readString(DemoFilesTest.DEMO.resolve(name + ".board.json"));
     assertThat(schema("board-sheet").validate(json, InputFormat.JSON)).isEmpty();
+  }
+
+  /** What the program writes, an older map without the newer keys, and one with a key to come. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{\"fields\": {\"name\": {\"macro\": \"T\", \"file\": \"a.h\", \"line\": 1}}}",
+        "{\"fields\": {\"name\": {\"macro\": null, \"by\": \"user\", \"sure\": true}}}",
+        "{\"fields\": {\"name\": {\"macro\": \"T\", \"confirmed\": true, \"later\": 1}}}"
+      })
+  void nameMapsKeepToTheSchemaAndAreRead(String json) throws Exception {
+    assertThat(schema("name-map").validate(json, InputFormat.JSON)).isEmpty();
+    String written = NameMapJson.text(NameMapJson.parse(json, "x"));
+    assertThat(schema("name-map").validate(written, InputFormat.JSON)).isEmpty();
+    String demo = Files.readString(DemoFilesTest.DEMO.resolve("rookery-2.3.names.json"));
+    assertThat(schema("name-map").validate(demo, InputFormat.JSON)).isEmpty();
   }
 
   @ParameterizedTest

@@ -122,20 +122,18 @@ class LearnerTest {
   }
 
   @Test
-  void aChoiceForOneAxisSpeaksForTheOthersAndIsNotTakenByAnotherField() {
-    String header =
-        "#define MAX_SPEED_X 200\n#define MAX_SPEED_Y 200\n#define MAX_SPEED_Z 8\n"
-            + "#define QUILL_X 210\n#define QUILL_Y 190\n#define QUILL_Z 8\n";
-    FolderStudy study = study(header);
-    NameMap first = study.map(NameMap.EMPTY);
-    assertThat(first.entry("axes.y.maxSpeed").orElseThrow().macro()).isEqualTo("MAX_SPEED_Y");
+  void whatTheUserGaveToOneFieldIsTakenByNoOther() {
+    FolderStudy study = study("#define MAX_SPEED_X 200\n#define MAX_SPEED_Y 200\n");
     NameMap mine =
-        first.with(
-            "axes.x.maxSpeed", study.choice("axes.x.maxSpeed", study.find("quill_x", 1).get(0)));
+        NameMap.EMPTY.with(
+            "axes.x.homing.speed",
+            study.choice("axes.x.homing.speed", study.find("max_speed_x", 1).get(0)));
     NameMap again = study.map(mine);
-    assertThat(again.entry("axes.x.maxSpeed").orElseThrow().macro()).isEqualTo("QUILL_X");
-    assertThat(again.entry("axes.y.maxSpeed").orElseThrow().macro()).isEqualTo("QUILL_Y");
-    assertThat(again.fields().values()).filteredOn(e -> "QUILL_X".equals(e.macro())).hasSize(1);
+    assertThat(again.entry("axes.x.homing.speed").orElseThrow().macro()).isEqualTo("MAX_SPEED_X");
+    assertThat(again.entry("axes.y.maxSpeed").orElseThrow().macro()).isEqualTo("MAX_SPEED_Y");
+    assertThat(again.fields().values())
+        .filteredOn(entry -> "MAX_SPEED_X".equals(entry.macro()))
+        .hasSize(1);
   }
 
   @Test

@@ -85,6 +85,8 @@ class SpellingTest {
     "axes.x.maxSpeed, mm/min, 33.3, 9000, 1998",
     "axes.x.maxSpeed, mA, 200, 9000, Not",
     "axes.x.stepsPerMm, , 0.1, 80, 0.1",
+    "axes.x.stepsPerMm, , 160, ((uint16_t)80), ((uint16_t)160)",
+    "axes.x.stepsPerMm, , 160, (float) 80.0f, (float) 160.0f",
   })
   void numbers(String path, String unit, double value, String current, String expected) {
     Spelling spelling = spelling(path, null, unit);

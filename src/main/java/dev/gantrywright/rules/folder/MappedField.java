@@ -2,6 +2,7 @@ package dev.gantrywright.rules.folder;
 
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.header.Setting;
+import dev.gantrywright.names.ListParts;
 import dev.gantrywright.names.NameEntry;
 import dev.gantrywright.names.Spelled;
 import dev.gantrywright.names.Spelling;
@@ -62,8 +63,8 @@ record MappedField(
     if (live == null || entry.element() == null) {
       return live == null ? null : live.value();
     }
-    List<String> parts = parts(live.value());
-    return entry.element() < parts.size() ? parts.get(entry.element()) : null;
+    List<ListParts.Part> parts = ListParts.of(live.value()).parts();
+    return entry.element() < parts.size() ? parts.get(entry.element()).text() : null;
   }
 
   List<Setting> settings() {
