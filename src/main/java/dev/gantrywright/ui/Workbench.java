@@ -4,8 +4,11 @@ import dev.gantrywright.app.DemoWorkshop;
 import dev.gantrywright.ui.theme.Typefaces;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javafx.application.Application;
+import javafx.scene.image.Image;
 import javafx.stage.Stage;
 
 /** The window as a program: opens a printer, or the start page with the demo workshop. */
@@ -18,6 +21,7 @@ public final class Workbench extends Application {
     Optional<Path> asked = getParameters().getRaw().stream().findFirst().map(Path::of);
     window = open(stage, around);
     begin(window, around, asked);
+    around.view().execute(() -> stage.getIcons().setAll(icons()));
   }
 
   /** Puts the window on the screen, with nothing in it that can wait for the next frame. */
@@ -46,6 +50,14 @@ public final class Workbench extends Application {
               String line = trouble;
               around.view().execute(() -> window.begin(file, asked.isEmpty(), line));
             });
+  }
+
+  /** The program's icon in the sizes that systems ask for. */
+  private static List<Image> icons() {
+    return IntStream.of(16, 32, 64, 128, 256)
+        .mapToObj(size -> Workbench.class.getResource("icon/icon-" + size + ".png"))
+        .map(place -> new Image(place.toString(), true))
+        .toList();
   }
 
   @Override
