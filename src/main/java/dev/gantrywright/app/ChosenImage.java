@@ -47,6 +47,9 @@ public record ChosenImage(Path file, byte[] bytes, Image image, Optional<Verdict
     if (Files.isDirectory(file)) {
       throw new IOException(file + ": is a folder; give the image file in it");
     }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new IOException(file + ": is a pipe or a device; give the image file");
+    }
     try (InputStream in = Files.newInputStream(file)) {
       return in.readNBytes(ImageReader.LARGEST_FILE + 1);
     } catch (NoSuchFileException missing) {

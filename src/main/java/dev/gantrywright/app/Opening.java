@@ -91,6 +91,11 @@ public final class Opening {
     if (name == null || name.isBlank()) {
       return null;
     }
+    if (name.startsWith("//") || name.startsWith("\\\\")) {
+      problems.add(
+          "\"" + name + "\" is on another computer; copy it to this one and name it by its path");
+      return null;
+    }
     try {
       return profile.toAbsolutePath().resolveSibling(name).normalize();
     } catch (InvalidPathException e) {

@@ -20,6 +20,8 @@ import java.util.stream.Stream;
  */
 public final class ArtefactPattern {
   private static final int DEEPEST = 12;
+  private static final int LONGEST = 200;
+  private static final int MOST_STARS = 6;
 
   private final String text;
   private final PathMatcher matcher;
@@ -41,6 +43,12 @@ public final class ArtefactPattern {
       throw new IllegalArgumentException(
           "the artefact pattern " + text + " leads out of the firmware folder; make it relative");
     }
+    if (pattern.length() > LONGEST || stars(pattern) > MOST_STARS) {
+      throw new IllegalArgumentException(
+          "the artefact pattern is too long or has more than "
+              + MOST_STARS
+              + " stars; a folder and *.bin are enough");
+    }
     try {
       return new ArtefactPattern(
           pattern, FileSystems.getDefault().getPathMatcher("glob:" + pattern));
@@ -48,6 +56,11 @@ public final class ArtefactPattern {
       throw new IllegalArgumentException(
           "the artefact pattern " + text + " cannot be read: " + e.getDescription());
     }
+  }
+
+  /** Runs of stars: each one multiplies how long a name that does not match is tried. */
+  private static long stars(String pattern) {
+    return pattern.replaceAll("\\*+", "*").chars().filter(c -> c == '*').count();
   }
 
   /** A build that leaves no image. */

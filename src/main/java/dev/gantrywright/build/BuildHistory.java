@@ -1,6 +1,7 @@
 package dev.gantrywright.build;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,6 +34,8 @@ public final class BuildHistory {
       String artefact,
       String artefactSha256) {}
 
+  private static final int LARGEST_BYTES = 64 << 20;
+
   private final Path file;
 
   public BuildHistory(Path file) {
@@ -61,10 +64,10 @@ public final class BuildHistory {
   /** Every build, oldest first; a line that cannot be read is passed over. */
   public List<Entry> all() throws IOException {
     List<Entry> out = new ArrayList<>();
-    if (!Files.exists(file)) {
+    if (!Files.isRegularFile(file)) {
       return out;
     }
-    for (String line : Files.readString(file, StandardCharsets.UTF_8).split("\n")) {
+    for (String line : text().split("\n")) {
       read(line).ifPresent(out::add);
     }
     return out;
@@ -79,6 +82,17 @@ public final class BuildHistory {
       }
     }
     return Optional.empty();
+  }
+
+  /** Bytes that are no UTF-8 spoil their line only. */
+  private String text() throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
+      if (bytes.length > LARGEST_BYTES) {
+        throw new IOException(file + ": is larger than 64 MiB; move it away to begin a new one");
+      }
+      return new String(bytes, StandardCharsets.UTF_8);
+    }
   }
 
   private static Optional<Entry> read(String line) {

@@ -18,6 +18,9 @@ final class ImageFile {
     if (Files.isDirectory(file)) {
       throw new UsageProblem(file + ": is a folder; give the image file in it");
     }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new UsageProblem(file + ": is a pipe or a device; give the image file");
+    }
     try (InputStream in = Files.newInputStream(file)) {
       return in.readNBytes(ImageReader.LARGEST_FILE + 1);
     } catch (NoSuchFileException e) {

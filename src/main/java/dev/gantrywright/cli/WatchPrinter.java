@@ -95,7 +95,12 @@ abstract class WatchPrinter {
   private static final class Csv extends WatchPrinter {
     Csv(PrintWriter out, List<String> ends) {
       super(out, ends);
-      out.println("seconds,latency_ms,state," + String.join(",", ends));
+      out.println("seconds,latency_ms,state," + heads(ends));
+    }
+
+    /** A name that holds a comma or starts a formula is a name no more. */
+    private static String heads(List<String> ends) {
+      return String.join(",", ends.stream().map(e -> e.replaceAll("[^A-Za-z0-9_]", "_")).toList());
     }
 
     @Override

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 
 /** Reads whole files with the fewest parts of the class library: start-up time counts. */
 final class FileBytes {
+  private static final int LARGEST = 64 << 20;
+
   private FileBytes() {}
 
   /**
@@ -18,7 +20,11 @@ final class FileBytes {
    */
   static byte[] read(Path file) throws IOException {
     try (InputStream in = new FileInputStream(file.toString())) {
-      return in.readAllBytes();
+      byte[] bytes = in.readNBytes(LARGEST + 1);
+      if (bytes.length > LARGEST) {
+        throw new IOException("larger than 64 MiB, so it is no header");
+      }
+      return bytes;
     } catch (FileNotFoundException e) {
       return Files.readAllBytes(file);
     }

@@ -1,6 +1,7 @@
 package dev.gantrywright.header;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +18,9 @@ import java.util.TreeMap;
  */
 final class FolderReader {
   private static final int MOST_FILES = 50_000;
+  private static final int MOST_ENTRIES = 500_000;
   private static final int MOST_DEEP = 64;
+  private static final long MOST_BYTES = 512L << 20;
   private static final long LARGEST = 32L << 20;
 
   private final Path root;
@@ -25,8 +28,23 @@ final class FolderReader {
   private final List<Problem> problems = new ArrayList<>();
   private final TreeMap<String, Path> found = new TreeMap<>();
   private final Set<Path> entered = new HashSet<>();
+  private final Limits limits;
+  private int seen;
 
-  private FolderReader(Path root, Path realRoot) {
+  /**
+   * Where reading ends with one line instead of a part of the folder: a plan made from a part could
+   * be wrong.
+   *
+   * @param files headers, sources and build settings
+   * @param entries anything that the folder lists, at any depth
+   * @param bytes of all files together
+   */
+  record Limits(int files, int entries, long bytes) {
+    static final Limits SHIPPED = new Limits(MOST_FILES, MOST_ENTRIES, MOST_BYTES);
+  }
+
+  private FolderReader(Path root, Path realRoot, Limits limits) {
+    this.limits = limits;
     this.root = root;
     this.realRoot = realRoot;
   }
@@ -35,6 +53,10 @@ final class FolderReader {
   record Contents(TreeMap<String, byte[]> files, List<Problem> problems) {}
 
   static Contents read(Path dir, Progress progress) throws FolderException {
+    return read(dir, progress, Limits.SHIPPED);
+  }
+
+  static Contents read(Path dir, Progress progress, Limits limits) throws FolderException {
     if (!Files.exists(dir)) {
       throw new FolderException(dir + ": there is no such folder; check the path");
     }
@@ -42,7 +64,7 @@ final class FolderReader {
       throw new FolderException(dir + ": this is a file; give the folder that holds the headers");
     }
     try {
-      FolderReader reader = new FolderReader(dir, dir.toRealPath());
+      FolderReader reader = new FolderReader(dir, dir.toRealPath(), limits);
       reader.walk(dir, 0);
       return reader.load(progress);
     } catch (IOException e) {
@@ -50,14 +72,24 @@ final class FolderReader {
     }
   }
 
-  private void walk(Path dir, int depth) throws IOException {
-    if (depth > MOST_DEEP || !entered.add(dir.toRealPath())) {
+  private void walk(Path dir, int depth) throws IOException, FolderException {
+    if (!entered.add(dir.toRealPath())) {
+      return;
+    }
+    if (depth > MOST_DEEP) {
+      problem(dir, "lies more than 64 folders deep; its headers are missing");
       return;
     }
     List<Path> entries = new ArrayList<>();
     try (DirectoryStream<Path> stream = Files.newDirectoryStream(dir)) {
-      stream.forEach(entries::add);
-    } catch (IOException e) {
+      for (Path entry : stream) {
+        if (++seen > limits.entries()) {
+          throw tooMuch(String.format(Locale.ROOT, "%,d entries", limits.entries()));
+        }
+        entries.add(entry);
+      }
+    } catch (IOException | DirectoryIteratorException failed) {
+      IOException e = failed instanceof DirectoryIteratorException d ? d.getCause() : (IOException) failed;
       if (depth == 0) {
         throw e;
       }
@@ -70,9 +102,14 @@ final class FolderReader {
     }
   }
 
-  private void visit(Path entry, int depth) throws IOException {
+  private FolderException tooMuch(String what) {
+    return new FolderException(
+        root + ": holds more than " + what + "; give the firmware's own folder, not one above it");
+  }
+
+  private void visit(Path entry, int depth) throws IOException, FolderException {
     String name = entry.getFileName().toString();
-    if (found.size() >= MOST_FILES || name.startsWith(".")) {
+    if (name.startsWith(".")) {
       return;
     }
     if (Files.isSymbolicLink(entry) && !inside(entry)) {
@@ -84,6 +121,9 @@ final class FolderReader {
     if (Files.isDirectory(entry)) {
       walk(entry, depth + 1);
     } else if (Files.isRegularFile(entry) && kindOf(name) != FileKind.OTHER) {
+      if (found.size() >= limits.files()) {
+        throw tooMuch(String.format(Locale.ROOT, "%,d headers and sources", limits.files()));
+      }
       found.put(relative(entry), entry);
     }
   }
@@ -96,8 +136,9 @@ final class FolderReader {
     }
   }
 
-  private Contents load(Progress progress) {
+  private Contents load(Progress progress) throws FolderException {
     TreeMap<String, byte[]> files = new TreeMap<>();
+    long bytes = 0;
     int done = 0;
     for (var entry : found.entrySet()) {
       try {
@@ -105,7 +146,12 @@ final class FolderReader {
         if (size > LARGEST) {
           problem(entry.getValue(), "larger than 32 MiB; not read as a header");
         } else {
-          files.put(entry.getKey(), Files.readAllBytes(entry.getValue()));
+          byte[] read = Files.readAllBytes(entry.getValue());
+          bytes += read.length;
+          if (bytes > limits.bytes()) {
+            throw tooMuch((limits.bytes() >> 20) + " MiB of headers and sources");
+          }
+          files.put(entry.getKey(), read);
         }
       } catch (IOException e) {
         String text = "cannot be read (" + Faults.reason(e) + "); check its permissions";

@@ -2,7 +2,6 @@ package dev.gantrywright.header;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -62,7 +61,7 @@ public final class MacroView {
    * @throws IOException when the file cannot be read
    */
   public Table of(Path path) throws IOException {
-    SourceFile file = SourceFile.of(path.toString(), Files.readAllBytes(path));
+    SourceFile file = SourceFile.of(path.toString(), FileBytes.read(path));
     Set<SourceFile> seen = new LinkedHashSet<>();
     seen.add(file);
     SearchPath search = new SearchPath(include);

@@ -12,6 +12,9 @@ final class ContentsBuilder {
     }
   }
 
+  /** A record costs memory beyond its bytes; 2 MiB in records of 16 bytes are 131,072. */
+  private static final int MOST_PIECES = 1_000_000;
+
   private final List<Piece> pieces = new ArrayList<>();
   private long total;
 
@@ -21,6 +24,13 @@ final class ContentsBuilder {
     if (total > ImageReader.LARGEST_FILE) {
       throw new BrokenImage(
           BrokenImage.Reason.TOO_LARGE, where, "takes the image past 64 MiB", "Build again.");
+    }
+    if (pieces.size() >= MOST_PIECES) {
+      throw new BrokenImage(
+          BrokenImage.Reason.TOO_LARGE,
+          where,
+          String.format(java.util.Locale.ROOT, "comes after %,d others with data", MOST_PIECES),
+          "Build again with longer records.");
     }
     if (bytes.length > 0) {
       pieces.add(new Piece(address, bytes, pieces.size(), where));

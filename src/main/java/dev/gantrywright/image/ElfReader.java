@@ -26,6 +26,9 @@ final class ElfReader {
   static final int PT_LOAD = 1;
   static final int CLASS_32 = 1;
 
+  /** A linked controller program has a handful; each section is looked for in all of them. */
+  private static final int MOST_LOADS = 1024;
+
   private static final int SHT_NULL = 0;
   private static final int SHT_NOBITS = 8;
   private static final int SHF_WRITE = 1;
@@ -103,6 +106,10 @@ final class ElfReader {
     tableFits(table, size, count, PROGRAM_HEADER_BYTES, "program header table");
     List<Load> out = new ArrayList<>();
     for (int i = 0; i < count; i++) {
+      if (out.size() > MOST_LOADS) {
+        throw new BrokenImage(
+            Reason.BAD_HEADER, "ELF file", "loads more than " + MOST_LOADS + " segments", AGAIN);
+      }
       int at = (int) table + i * size;
       if (u32(at) != PT_LOAD || u32(at + 16) == 0) {
         continue;

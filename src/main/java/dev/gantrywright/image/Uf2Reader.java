@@ -16,6 +16,9 @@ import java.util.TreeMap;
 final class Uf2Reader {
   private static final String AGAIN = "Convert or copy the file again.";
 
+  /** Far above what one file serves; each family keeps account of its own blocks. */
+  private static final int MOST_FAMILIES = 256;
+
   /** What one family's blocks gave so far; each family counts its own blocks. */
   private static final class Family {
     final ContentsBuilder memory = new ContentsBuilder();
@@ -69,8 +72,12 @@ final class Uf2Reader {
   }
 
   private void take(Uf2Block block, int index, int blocks) throws BrokenImage {
-    Family family = families.computeIfAbsent(block.family(), k -> new Family());
     String where = "UF2 block " + index;
+    if (families.size() >= MOST_FAMILIES && !families.containsKey(block.family())) {
+      throw new BrokenImage(
+          Reason.BAD_COUNT, where, "starts a family beyond the " + MOST_FAMILIES + "th", AGAIN);
+    }
+    Family family = families.computeIfAbsent(block.family(), k -> new Family());
     if (family.count < 0) {
       family.count = block.count();
     }

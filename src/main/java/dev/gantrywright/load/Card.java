@@ -21,7 +21,7 @@ public interface Card {
   /** Bytes that still fit. */
   long freeBytes() throws IOException;
 
-  /** Its files, folders left out. */
+  /** Its files; folders, links and devices left out. */
   List<Entry> list() throws IOException;
 
   /** Writes a new file, or over an old one, and returns once the bytes have left the computer. */

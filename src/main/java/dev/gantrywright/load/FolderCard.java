@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -42,7 +43,7 @@ public final class FolderCard implements Card {
     List<Entry> out = new ArrayList<>();
     try (Stream<Path> files = Files.list(folder)) {
       for (Path f : files.sorted().toList()) {
-        if (Files.isRegularFile(f)) {
+        if (Files.isRegularFile(f, LinkOption.NOFOLLOW_LINKS)) {
           out.add(
               new Entry(
                   f.getFileName().toString(),
@@ -56,12 +57,11 @@ public final class FolderCard implements Card {
 
   @Override
   public void write(String name, byte[] bytes) throws IOException {
+    // A fresh file of our own: written through a link that lay there, the bytes would leave the card.
+    Files.deleteIfExists(folder.resolve(name));
     try (FileChannel out =
         FileChannel.open(
-            folder.resolve(name),
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE)) {
+            folder.resolve(name), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       ByteBuffer buffer = ByteBuffer.wrap(bytes);
       while (buffer.hasRemaining()) {
         out.write(buffer);
@@ -77,7 +77,7 @@ public final class FolderCard implements Card {
 
   @Override
   public InputStream read(String name) throws IOException {
-    return Files.newInputStream(folder.resolve(name));
+    return Files.newInputStream(folder.resolve(name), LinkOption.NOFOLLOW_LINKS);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package dev.gantrywright.load;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,6 +31,8 @@ public final class LoadHistory {
       String to,
       String reason,
       Optional<PendingLoad> pending) {}
+
+  private static final int LARGEST_BYTES = 64 << 20;
 
   private final Path file;
 
@@ -66,8 +69,8 @@ public final class LoadHistory {
   /** Every load, oldest first; a line that cannot be read is passed over. */
   public List<Entry> all() throws IOException {
     List<Entry> out = new ArrayList<>();
-    if (Files.exists(file)) {
-      for (String line : Files.readString(file, StandardCharsets.UTF_8).split("\n")) {
+    if (Files.isRegularFile(file)) {
+      for (String line : text().split("\n")) {
         read(line).ifPresent(out::add);
       }
     }
@@ -78,6 +81,17 @@ public final class LoadHistory {
   public Optional<Entry> last() throws IOException {
     List<Entry> all = all();
     return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+  }
+
+  /** Bytes that are no UTF-8 spoil their line only. */
+  private String text() throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
+      if (bytes.length > LARGEST_BYTES) {
+        throw new IOException(file + ": is larger than 64 MiB; move it away to begin a new one");
+      }
+      return new String(bytes, StandardCharsets.UTF_8);
+    }
   }
 
   private static Optional<Entry> read(String line) {

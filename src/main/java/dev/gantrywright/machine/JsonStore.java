@@ -18,14 +18,18 @@ import tools.jackson.databind.node.ObjectNode;
 /** Reads the two kinds of JSON file; every problem names file, line, column and key. */
 final class JsonStore {
   /** A description is a few kilobytes; what is larger is no description. */
-  static final long LARGEST_BYTES = 4L << 20;
+  static final int LARGEST_BYTES = 4 << 20;
 
   private JsonStore() {}
 
   static byte[] bytes(Path file) throws ProfileProblem {
     String name = file.toString();
+    // Opening a pipe would wait for a writer for ever.
+    if (!Files.isRegularFile(file) && Files.exists(file) && !Files.isDirectory(file)) {
+      throw whole(name, "is a pipe or a device; give a file");
+    }
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes((int) LARGEST_BYTES + 1);
+      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
       if (bytes.length > LARGEST_BYTES) {
         throw whole(name, "is larger than 4 MiB, so it is no printer or board description");
       }

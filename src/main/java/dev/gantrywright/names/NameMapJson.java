@@ -1,6 +1,9 @@
 package dev.gantrywright.names;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -30,6 +33,9 @@ public final class NameMapJson {
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
 
+  /** A map takes some hundred bytes a field; what is larger is none. */
+  private static final int LARGEST_BYTES = 16 << 20;
+
   private NameMapJson() {}
 
   /**
@@ -39,13 +45,31 @@ public final class NameMapJson {
    */
   public static NameMap read(Path file) throws NameMapException {
     try {
-      return parse(Files.readString(file, StandardCharsets.UTF_8), file.toString());
+      if (Files.isDirectory(file)) {
+        throw new NameMapException(file + ": is a folder; give the name map in it", null);
+      }
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        throw new NameMapException(file + ": is a pipe or a device; give a file", null);
+      }
+      return parse(text(file), file.toString());
     } catch (NoSuchFileException missing) {
       throw new NameMapException(
           file + ": there is no such file; give the name map's path", missing);
     } catch (IOException unreadable) {
       throw new NameMapException(
           file + ": cannot be read (" + unreadable.getMessage() + ")", unreadable);
+    }
+  }
+
+  private static String text(Path file) throws IOException, NameMapException {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
+      if (bytes.length > LARGEST_BYTES) {
+        throw new NameMapException(file + ": is larger than 16 MiB, so it is no name map", null);
+      }
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException wrong) {
+      throw new NameMapException(file + ": is no UTF-8 text, so it is no name map", wrong);
     }
   }
 

@@ -1,6 +1,7 @@
 package dev.gantrywright.record;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -31,9 +32,11 @@ public final class HistoryFile {
   private static final String PROFILE_ENDING = ".printer.json";
   private static final Duration PATIENCE = Duration.ofSeconds(10);
   private static final int LOOK_MILLIS = 5;
+  private static final int LARGEST_BYTES = 256 << 20;
 
   private final Path file;
   private final int piece;
+  private final int largest;
 
   public HistoryFile(Path file) {
     this(file, Integer.MAX_VALUE);
@@ -43,8 +46,16 @@ public final class HistoryFile {
    * @param piece most bytes that are written at once; small ones let a test be killed between them
    */
   HistoryFile(Path file, int piece) {
+    this(file, piece, LARGEST_BYTES);
+  }
+
+  /**
+   * @param largest most bytes that a history may have
+   */
+  HistoryFile(Path file, int piece, int largest) {
     this.file = file;
     this.piece = piece;
+    this.largest = largest;
   }
 
   /** The history of a profile: {@code heron.history.jsonl} beside {@code heron.printer.json}. */
@@ -75,9 +86,9 @@ public final class HistoryFile {
    * @throws IOException where the file cannot be read
    */
   public Timeline read() throws IOException {
-    int aside = Files.exists(torn()) ? lines(Files.readAllBytes(torn())).size() : 0;
+    int aside = Files.exists(torn()) ? lines(whole(torn())).size() : 0;
     return Files.exists(file)
-        ? timeline(Files.readAllBytes(file), aside)
+        ? timeline(whole(file), aside)
         : new Timeline(List.of(), List.of(), aside);
   }
 
@@ -109,6 +120,9 @@ public final class HistoryFile {
 
   private Event appendLocked(Draft draft) throws IOException {
     boolean fresh = !Files.exists(file);
+    if (!fresh && !Files.isRegularFile(file)) {
+      throw new IOException(file + ": is no file, so it is no history; move it away");
+    }
     try (FileChannel channel =
             FileChannel.open(
                 file,
@@ -195,7 +209,26 @@ public final class HistoryFile {
     channel.force(true);
   }
 
-  private static byte[] all(FileChannel channel) throws IOException {
+  private byte[] whole(Path from) throws IOException {
+    if (!Files.isRegularFile(from)) {
+      throw new IOException(from + ": is no file, so it is no history; move it away");
+    }
+    try (InputStream in = Files.newInputStream(from)) {
+      byte[] bytes = in.readNBytes(largest + 1);
+      fits(from, bytes.length);
+      return bytes;
+    }
+  }
+
+  private void fits(Path from, long size) throws IOException {
+    if (size > largest) {
+      throw new IOException(
+          from + ": is larger than " + (largest >> 20) + " MiB; move it away to begin a new one");
+    }
+  }
+
+  private byte[] all(FileChannel channel) throws IOException {
+    fits(file, channel.size());
     ByteBuffer bytes = ByteBuffer.allocate(Math.toIntExact(channel.size()));
     while (bytes.hasRemaining() && channel.read(bytes, bytes.position()) >= 0) {
       continue;

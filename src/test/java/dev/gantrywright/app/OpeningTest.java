@@ -32,6 +32,19 @@ class OpeningTest {
   }
 
   @Test
+  void aProfileNamesNoOtherComputer(@TempDir Path folder) throws Exception {
+    PrinterProfile heron = ProfileStore.read(DEMO.resolve("heron.printer.json"));
+    for (String path : new String[] {"//evil.example/s/x.json", "\\\\evil.example\\s\\x.json"}) {
+      PrinterProfile lured = ProfileValues.with(heron, "board.sheet", path);
+      OpenPrinter printer =
+          new Opening()
+              .open(folder.resolve("heron.printer.json"), lured, DEMO.resolve("rookery-2.3"));
+      assertThat(printer.sheet()).isNull();
+      assertThat(printer.problems()).first().asString().contains("is on another computer");
+    }
+  }
+
+  @Test
   void aPartThatIsMissingIsOneLineAndTheRestOpens(@TempDir Path folder) throws Exception {
     PrinterProfile lost =
         ProfileValues.with(

@@ -87,7 +87,7 @@ class ProfileStoreTest {
     assertThat(read(folder.resolve("none.json"))).endsWith("none.json: no such file");
     assertThat(read(folder)).endsWith("is a folder; give the file in it");
     Path giant = folder.resolve("giant.json");
-    Files.write(giant, new byte[(int) JsonStore.LARGEST_BYTES + 1]);
+    Files.write(giant, new byte[JsonStore.LARGEST_BYTES + 1]);
     assertThat(read(giant)).contains("larger than 4 MiB");
   }
 

@@ -109,7 +109,9 @@ final class TelnetServerCodec {
           subnegotiation(option.toByteArray());
           state = State.DATA;
         } else {
-          option.write(b);
+          if (option.size() < LONGEST_OPTION) {
+            option.write(b);
+          }
           state = State.INSIDE;
         }
       }

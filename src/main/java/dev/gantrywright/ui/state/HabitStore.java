@@ -2,6 +2,7 @@ package dev.gantrywright.ui.state;
 
 import dev.gantrywright.ui.theme.Mode;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -15,6 +16,9 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Keeps {@link Habits} in a small file; losing it costs nothing but the habit. */
 public final class HabitStore {
+  /** What is cut off here is no whole JSON any more, and counts as no habits. */
+  private static final int LARGEST_BYTES = 1 << 20;
+
   private final Path file;
 
   public HabitStore(Path file) {
@@ -24,7 +28,7 @@ public final class HabitStore {
   public Habits read() {
     Habits first = Habits.first();
     try {
-      JsonNode json = JsonMapper.shared().readTree(Files.readAllBytes(file));
+      JsonNode json = JsonMapper.shared().readTree(bytes());
       List<String> recent = new ArrayList<>();
       json.path("recent").forEach(each -> recent.add(each.asString()));
       Mode mode = json.path("mode").asString("light").equals("dark") ? Mode.DARK : Mode.LIGHT;
@@ -40,6 +44,15 @@ public final class HabitStore {
           .zoomed(json.path("zoom").asDouble(1));
     } catch (IOException | JacksonException missingOrBroken) {
       return first;
+    }
+  }
+
+  private byte[] bytes() throws IOException {
+    if (!Files.isRegularFile(file)) {
+      throw new IOException(file + " is no file");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.readNBytes(LARGEST_BYTES);
     }
   }
 

@@ -74,4 +74,15 @@ class TelnetServerCodecTest {
     assertThat(joined).isEqualTo(once);
     assertThat(pieces.takeReplies()).isEqualTo(whole.takeReplies());
   }
+
+  @Test
+  void anOptionWithoutEndTakesNoMoreThanItsRoom() {
+    feed(255, 250, 44, 2);
+    for (int i = 0; i < 10_000; i++) {
+      feed(255, 1, 7, 255, 255);
+    }
+    feed(255, 240);
+    assertThat(codec.takeReplies().length).isBetween(200, 600);
+    assertThat(feed('M')).isEqualTo(bytes('M'));
+  }
 }
