@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Files that somebody else made: each is refused with one line, and nothing hangs or leaks. */
-@Timeout(300)
+@Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class HostileFilesTest {
   private static final Path DEMO = Path.of("demo-profiles");
 

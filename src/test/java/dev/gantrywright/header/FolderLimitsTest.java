@@ -50,7 +50,7 @@ class FolderLimitsTest {
   }
 
   @Test
-  @Timeout(120)
+  @Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
   void aPipeAndADeviceAreNotOpened() throws Exception {
     Tool.need("mkfifo");
     Files.writeString(dir.resolve("a.h"), "#define A 1\n");

@@ -2,7 +2,6 @@ package dev.gantrywright.link.remote;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.SerialSettings;
 import dev.gantrywright.link.Transport;
 import java.io.IOException;
@@ -53,9 +52,6 @@ class HostileServerTest {
       }
       line.close();
       assertThat(hungUp.get(60, TimeUnit.SECONDS)).isTrue();
-    } catch (LinkException e) {
-      // A server that never takes what is sent may make the connection fail: that ends it as well.
-      assertThat(e.getMessage()).doesNotContain("\n");
     }
   }
 
