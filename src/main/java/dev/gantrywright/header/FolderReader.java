@@ -89,7 +89,8 @@ final class FolderReader {
         entries.add(entry);
       }
     } catch (IOException | DirectoryIteratorException failed) {
-      IOException e = failed instanceof DirectoryIteratorException d ? d.getCause() : (IOException) failed;
+      IOException e =
+          failed instanceof DirectoryIteratorException d ? d.getCause() : (IOException) failed;
       if (depth == 0) {
         throw e;
       }

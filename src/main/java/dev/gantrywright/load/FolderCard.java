@@ -57,7 +57,8 @@ public final class FolderCard implements Card {
 
   @Override
   public void write(String name, byte[] bytes) throws IOException {
-    // A fresh file of our own: written through a link that lay there, the bytes would leave the card.
+    // A fresh file of our own: written through a link that lay there, the bytes would leave the
+    // card.
     Files.deleteIfExists(folder.resolve(name));
     try (FileChannel out =
         FileChannel.open(

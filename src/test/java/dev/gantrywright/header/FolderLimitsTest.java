@@ -30,7 +30,8 @@ class FolderLimitsTest {
     assertThatThrownBy(() -> read(4, 10, 50))
         .isInstanceOf(FolderException.class)
         .hasMessage(
-            dir + ": holds more than 4 headers and sources; give the firmware's own folder,"
+            dir
+                + ": holds more than 4 headers and sources; give the firmware's own folder,"
                 + " not one above it");
     assertThatThrownBy(() -> read(5, 9, 50)).hasMessageContaining("more than 9 entries");
     assertThatThrownBy(() -> read(5, 10, 49)).hasMessageContaining("MiB of headers and sources");

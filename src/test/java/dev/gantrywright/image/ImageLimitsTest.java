@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Small files that ask for much: memory and time stay in proportion to the file. */
 class ImageLimitsTest {
   private static BrokenImage broken(byte[] file) {
-    BrokenImage problem =
-        catchThrowableOfType(BrokenImage.class, () -> ImageReader.read(file));
+    BrokenImage problem = catchThrowableOfType(BrokenImage.class, () -> ImageReader.read(file));
     assertThat(problem).isNotNull();
     assertThat(problem.getMessage()).doesNotContain("\n");
     return problem;

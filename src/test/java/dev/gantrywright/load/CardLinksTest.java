@@ -71,8 +71,7 @@ class CardLinksTest {
   @Test
   void aNameThatLeavesTheCardIsNone() {
     KeptImages kept = new KeptImages(folder.resolve("kept"), Clock.systemUTC());
-    VerifiedCopy copy =
-        new VerifiedCopy(new FolderCard(dir), kept, Clock.systemUTC(), step -> {});
+    VerifiedCopy copy = new VerifiedCopy(new FolderCard(dir), kept, Clock.systemUTC(), step -> {});
     for (String name : new String[] {"../x", "..", "a/b", "a\\b", " ", "/x"}) {
       assertThatThrownBy(() -> copy.copy(image, name)).hasMessageContaining("is no file name");
     }

@@ -262,8 +262,7 @@ class HistoryFileTest {
     Files.write(history.file(), new byte[(1 << 20) + 1]);
     HistoryFile bounded = new HistoryFile(history.file(), Integer.MAX_VALUE, 1 << 20);
     assertThatThrownBy(bounded::read)
-        .hasMessage(
-            history.file() + ": is larger than 1 MiB; move it away to begin a new one");
+        .hasMessage(history.file() + ": is larger than 1 MiB; move it away to begin a new one");
     Files.delete(history.file());
     Files.createDirectory(history.file());
     assertThatThrownBy(history::read).hasMessageContaining("is no file, so it is no history");

@@ -18,7 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A server that talks telnet without end, or says nothing: reading has a limit, closing ends it. */
+/**
+ * A server that talks telnet without end, or says nothing: reading has a limit, closing ends it.
+ */
 class HostileServerTest {
   private static final Duration PATIENCE = Duration.ofSeconds(30);
 
