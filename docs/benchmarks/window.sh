@@ -1,17 +1,37 @@
 #!/usr/bin/env bash
-# Measures the window, headless: keystroke to findings in a folder of 10,000 settings, the trace of
-# twelve strips at 50 Hz, and the first window against a bare one.
-# usage: docs/benchmarks/window.sh   (after: mvn -q -B test-compile)
+# Measures the window, headless: a keystroke to findings and plan with 10,000 settings more in the
+# folder, in a header of their own and in the header that is edited; twelve strips at 50 Hz; a log of
+# 1,000,000 lines; the first window against a bare one, without and with an archive of classes.
+# usage: docs/benchmarks/window.sh [keystroke|streams|start]   (after: mvn -q -B test-compile)
 set -eu
 cd "$(dirname "$0")/../.."
 mvn -o -q -B dependency:build-classpath -Dmdep.includeScope=test -Dmdep.outputFile=target/test.classpath
+[ -f target/window-benchmark.jar ] && rm target/window-benchmark.jar
+# Only classes in jars go into an archive.
+jar -c -f target/window-benchmark.jar -C target/classes . -C target/test-classes dev/gantrywright/ui
+classes="target/window-benchmark.jar:$(cat target/test.classpath)"
 run() {
-  java -Xmx1500m -Dglass.platform=Monocle -Dmonocle.platform=Headless -Dprism.order=sw \
-    -Djava.awt.headless=true -Dheadless.geometry=2000x1200-32 \
-    -cp "target/classes:target/test-classes:$(cat target/test.classpath)" \
+  java -Xmx1500m ${archive:-} -Dglass.platform=Monocle -Dmonocle.platform=Headless -Dprism.order=sw \
+    -Djava.awt.headless=true -Dheadless.geometry=2000x1200-32 -cp "$classes" \
     dev.gantrywright.ui.WindowBenchmark "$1" 2>/dev/null
 }
+what=${1:-all}
 uptime
-run keystroke
-run trace
-for i in 1 2 3 4 5; do run bare; run window; done
+if [ "$what" = all ] || [ "$what" = keystroke ]; then
+  run keystroke
+  run keystroke-same
+fi
+if [ "$what" = all ] || [ "$what" = streams ]; then
+  run trace
+  run log
+fi
+if [ "$what" = all ] || [ "$what" = start ]; then
+  for i in 1 2 3 4 5; do run bare; run window; done
+  archive="-XX:ArchiveClassesAtExit=target/bare.jsa" run bare > /dev/null
+  archive="-XX:ArchiveClassesAtExit=target/window.jsa" run window > /dev/null
+  echo "with an archive of classes"
+  for i in 1 2 3 4 5; do
+    archive="-XX:SharedArchiveFile=target/bare.jsa" run bare
+    archive="-XX:SharedArchiveFile=target/window.jsa" run window
+  done
+fi

@@ -20,13 +20,13 @@ public final class Workbench extends Application {
     Surroundings around = Surroundings.ofThisUser();
     Optional<Path> asked = getParameters().getRaw().stream().findFirst().map(Path::of);
     window = open(stage, around);
-    begin(window, around, asked);
+    window.afterFirstFrame(() -> begin(window, around, asked));
     around.view().execute(() -> stage.getIcons().setAll(icons()));
   }
 
   /** Puts the window on the screen, with nothing in it that can wait for the next frame. */
   static WorkbenchWindow open(Stage stage, Surroundings around) {
-    Typefaces.load();
+    Typefaces.first();
     WorkbenchWindow window = new WorkbenchWindow(stage, around);
     window.show();
     return window;
@@ -38,6 +38,7 @@ public final class Workbench extends Application {
         .background()
         .execute(
             () -> {
+              Typefaces.others();
               Optional<Path> first = asked;
               String trouble = "";
               try {

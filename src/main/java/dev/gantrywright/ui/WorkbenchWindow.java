@@ -85,6 +85,18 @@ public final class WorkbenchWindow {
     stage.show();
   }
 
+  /** Runs something once the window has been laid out for the first time. */
+  void afterFirstFrame(Runnable act) {
+    scene.addPostLayoutPulseListener(
+        new Runnable() {
+          @Override
+          public void run() {
+            scene.removePostLayoutPulseListener(this);
+            around.view().execute(act);
+          }
+        });
+  }
+
   /**
    * Opens the first printer.
    *
@@ -164,6 +176,15 @@ public final class WorkbenchWindow {
     }
     content.getChildren().setAll(start);
     stage.setTitle("Gantrywright");
+    if (stage.isShowing()) {
+      look();
+    } else {
+      // Reading and checking every printer would keep the first frame waiting.
+      afterFirstFrame(this::look);
+    }
+  }
+
+  private void look() {
     workshop.look(habits.recent().stream().map(Path::of).toList(), List.of(around.workshop()));
   }
 

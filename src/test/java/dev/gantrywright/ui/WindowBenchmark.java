@@ -1,5 +1,7 @@
 package dev.gantrywright.ui;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+
 import dev.gantrywright.app.DemoWorkshop;
 import dev.gantrywright.ui.theme.Typefaces;
 import java.io.IOException;
@@ -54,7 +56,9 @@ public final class WindowBenchmark {
           .append("  // mm\n");
     }
     Path file = workshop.resolve("rookery-2.3/config").resolve(header);
-    Files.writeString(file, text + (Files.exists(file) ? Files.readString(file) : ""));
+    // Byte for byte: a header's encoding is its own.
+    byte[] rest = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
+    Files.write(file, (text + new String(rest, ISO_8859_1)).getBytes(ISO_8859_1));
     return data;
   }
 

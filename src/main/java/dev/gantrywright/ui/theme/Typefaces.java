@@ -7,19 +7,32 @@ import javafx.scene.text.Font;
 
 /** Loads the bundled B612 and B612 Mono (SIL Open Font License, text beside the files). */
 public final class Typefaces {
-  private static final List<String> FILES =
-      List.of(
-          "B612-Regular.otf",
-          "B612-Bold.otf",
-          "B612-Italic.otf",
-          "B612Mono-Regular.otf",
-          "B612Mono-Bold.otf");
+  /** What the start page is set in. */
+  private static final List<String> FIRST = List.of("B612-Regular.otf", "B612-Bold.otf");
+
+  private static final List<String> OTHERS =
+      List.of("B612-Italic.otf", "B612Mono-Regular.otf", "B612Mono-Bold.otf");
 
   private Typefaces() {}
 
   /** Makes the typefaces known to the toolkit; on a system that cannot, its own sans serves. */
   public static void load() {
-    for (String file : FILES) {
+    first();
+    others();
+  }
+
+  /** Those of the first frame. */
+  public static void first() {
+    load(FIRST);
+  }
+
+  /** Those that code, the line and quotations are set in; any thread may load them. */
+  public static void others() {
+    load(OTHERS);
+  }
+
+  private static void load(List<String> files) {
+    for (String file : files) {
       try (InputStream in =
           Typefaces.class.getResourceAsStream("/dev/gantrywright/ui/fonts/" + file)) {
         Font.loadFont(in, 14);
