@@ -22,7 +22,6 @@ final class KeystrokeBenchmark {
   private static final int WARM_UP = 150;
 
   private final Random chance = new Random(7);
-  private final WorkbenchWindow window;
   private final PrinterDesk desk;
   private final Scene scene;
   private final List<Double> inEdit = new ArrayList<>();
@@ -34,7 +33,6 @@ final class KeystrokeBenchmark {
   private CompletableFuture<Void> done = new CompletableFuture<>();
 
   private KeystrokeBenchmark(WorkbenchWindow window) {
-    this.window = window;
     desk = window.printer().orElseThrow();
     scene = window.scene();
     desk.judged().listen(judged -> arrived());
