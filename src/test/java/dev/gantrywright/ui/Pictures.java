@@ -207,7 +207,14 @@ public final class Pictures {
         });
     pause(1500);
     shot("load-done" + tail);
-    step(() -> true, () -> window.printer().orElseThrow().values().undo());
+    step(
+        () -> true,
+        () -> {
+          var values = window.printer().orElseThrow().values();
+          while (!values.history().get().isSaved()) {
+            values.undo();
+          }
+        });
     step(
         () -> true,
         () -> window.printer().orElseThrow().stage().set(dev.gantrywright.ui.state.Stage.PROVE));

@@ -27,7 +27,7 @@ public final class MarginSheet extends Region {
   private static final double TYPICAL = 120;
 
   /** From this rank on a note is never folded. */
-  private static final int STAYS = 3;
+  private static final int STAYS = 6;
 
   /** Below this width an empty margin gives its room to the form. */
   private static final double NARROW = 720;
@@ -200,18 +200,22 @@ public final class MarginSheet extends Region {
     return TYPICAL;
   }
 
-  /** Help, and what the user opened or has in hand, stays; the graver the longer. */
+  /** Help, and what the user opened or has in hand, stays; the graver the longer, with a remedy first. */
   private int rank(Region card) {
     if (!(card instanceof NoteCard note)
         || note.opened()
         || note.remark().path().equals(helpPath)) {
       return STAYS;
     }
-    return switch (note.remark().gravity()) {
-      case ERROR -> 2;
-      case WARNING -> 1;
-      case NOTE -> 0;
-    };
+    boolean click =
+        note.remark().fixes().stream().anyMatch(fix -> fix.safety() != Remark.Safety.SHOW_ONLY);
+    int grave =
+        switch (note.remark().gravity()) {
+          case ERROR -> 4;
+          case WARNING -> 2;
+          case NOTE -> 0;
+        };
+    return grave + (click ? 1 : 0);
   }
 
   /** From the field's row to the card: level where it can be, else with one bend in the margin. */

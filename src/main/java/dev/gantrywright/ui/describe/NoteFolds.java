@@ -6,7 +6,7 @@ package dev.gantrywright.ui.describe;
  */
 final class NoteFolds {
   /** A note further than this from its line seems to speak of another one, pixels. */
-  static final double NEAR = 44;
+  static final double NEAR = 96;
 
   private NoteFolds() {}
 
@@ -75,7 +75,7 @@ final class NoteFolds {
       if (may
           && (least < 0
               || ranks[i] < ranks[least]
-              || ranks[i] == ranks[least] && Math.abs(i - crowded) < Math.abs(least - crowded))) {
+              || ranks[i] == ranks[least] && Math.abs(i - crowded) <= Math.abs(least - crowded))) {
         least = i;
       }
     }

@@ -48,6 +48,7 @@ final class ConnectionBar extends VBox {
     address.setOnAction(enter -> open(address.getText()));
     Label label = Pieces.label(Texts.of("prove.port"), "field-label");
     label.setLabelFor(address);
+    label.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
     getChildren().addAll(Pieces.row(12, practice, label, box, connect, disconnect, rebuild), words);
   }
 

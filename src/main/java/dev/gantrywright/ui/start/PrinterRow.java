@@ -29,6 +29,10 @@ import javafx.scene.transform.Scale;
 final class PrinterRow extends HBox {
   private static final double DRAWN = 240;
   private static final double SHRUNK = 0.38;
+
+  /** One width for every row, so that the states stand in one column. */
+  private static final double STATE = 230;
+
   private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM HH:mm");
 
   private final CheckBox chosen = new CheckBox();
@@ -117,7 +121,7 @@ final class PrinterRow extends HBox {
   private static VBox state(PrinterCard card) {
     VBox box = new VBox(4);
     box.setAlignment(Pos.CENTER_LEFT);
-    box.setMinWidth(Region.USE_PREF_SIZE);
+    box.setMinWidth(STATE);
     if (card.profile().isEmpty()) {
       box.getChildren()
           .add(Pieces.row(8, Mark.ERROR.sign(12), Pieces.label(Texts.of("start.unreadable"))));

@@ -41,6 +41,9 @@ public final class Expectation {
     boolean touched = link.touched().get().contains(end);
     String text =
         Texts.of(touched ? "prove.silent" : "prove.early", name, link.live().get().of(end).word());
+    // Firmware from before the last edits says nothing about them: it is loaded again first.
+    boolean old =
+        link.built() != null && !link.built().endstops().equals(profile.endstops());
     Remark.Fix fix =
         new Remark.Fix(
             Texts.of("prove.invert", word),
@@ -59,8 +62,8 @@ public final class Expectation {
         Gravity.ERROR,
         "endstops." + end,
         name,
-        text,
+        old ? text + " " + Texts.of("prove.oldFirmware") : text,
         Texts.of("prove.why"),
-        List.of(fix));
+        old ? List.of() : List.of(fix));
   }
 }

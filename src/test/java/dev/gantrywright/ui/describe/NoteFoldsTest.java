@@ -25,7 +25,7 @@ class NoteFoldsTest {
 
   @Test
   void aCrowdFoldsTheLeastGraveFirst() {
-    boolean[] folded = fold(new double[] {100, 136, 172, 208}, 120, 2, 0, 1, 0);
+    boolean[] folded = fold(new double[] {100, 136, 172, 208}, 200, 2, 0, 1, 0);
     assertThat(folded[0]).as("the error").isFalse();
     assertThat(folded[1]).isTrue();
     assertThat(folded[3]).isTrue();
@@ -33,7 +33,7 @@ class NoteFoldsTest {
 
   @Test
   void whatTheUserOpenedStaysWhole() {
-    boolean[] folded = fold(new double[] {100, 110, 120, 130}, 120, KEEP, 2, 2, 2);
+    boolean[] folded = fold(new double[] {100, 110, 120, 130}, 200, KEEP, 2, 2, 2);
     assertThat(folded[0]).isFalse();
     assertThat(folded).contains(true);
   }
