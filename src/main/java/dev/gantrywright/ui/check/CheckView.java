@@ -30,6 +30,8 @@ import javafx.scene.layout.VBox;
 
 /** The Check stage: the list of remarks, worst first, and the one in hand. */
 public final class CheckView extends HBox implements Subscription {
+  private static final double FAMILY = 132;
+
   private final PrinterDesk desk;
   private final ObservableList<Remark> rows = FXCollections.observableArrayList();
   private final ListView<Remark> list = new ListView<>(rows);
@@ -122,6 +124,10 @@ public final class CheckView extends HBox implements Subscription {
     box.getStyleClass().add("field-box");
     HBox.setHgrow(search, Priority.ALWAYS);
     HBox.setHgrow(box, Priority.ALWAYS);
+    choice.setMinWidth(USE_PREF_SIZE);
+    family.setMinWidth(FAMILY);
+    family.setPrefWidth(FAMILY);
+    box.setMinWidth(96);
     return Pieces.row(12, choice, family, box);
   }
 
