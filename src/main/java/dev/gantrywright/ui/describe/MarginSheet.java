@@ -200,7 +200,10 @@ public final class MarginSheet extends Region {
     return TYPICAL;
   }
 
-  /** Help, and what the user opened or has in hand, stays; the graver the longer, with a remedy first. */
+  /**
+   * Help, and what the user opened or has in hand, stays; the graver the longer, with a remedy
+   * first.
+   */
   private int rank(Region card) {
     if (!(card instanceof NoteCard note)
         || note.opened()

@@ -42,8 +42,7 @@ public final class Expectation {
     String text =
         Texts.of(touched ? "prove.silent" : "prove.early", name, link.live().get().of(end).word());
     // Firmware from before the last edits says nothing about them: it is loaded again first.
-    boolean old =
-        link.built() != null && !link.built().endstops().equals(profile.endstops());
+    boolean old = link.built() != null && !link.built().endstops().equals(profile.endstops());
     Remark.Fix fix =
         new Remark.Fix(
             Texts.of("prove.invert", word),
