@@ -3,6 +3,7 @@ package dev.gantrywright.catalog;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -27,6 +28,7 @@ import java.util.TreeSet;
  * @param statedStepHertz highest step rate that the sheet states, where it states one
  * @param uartAddresses how many of them one UART line can tell apart, 0 without UART
  * @param uartBaud least and highest UART rate, empty without UART
+ * @param heat what decides how warm it runs, where it is known
  * @param caution what to mind, or empty
  * @param source where these facts stand
  */
@@ -48,6 +50,7 @@ public record DriverIc(
     OptionalDouble statedStepHertz,
     int uartAddresses,
     List<Long> uartBaud,
+    Optional<DriverHeat> heat,
     String caution,
     String source) {
 
@@ -72,6 +75,7 @@ public record DriverIc(
         CurrentRule.optional(row, "maxStepHertz"),
         (int) row.whole("uartAddresses", 0),
         row.wholes("uartBaud"),
+        row.has("heat") ? Optional.of(DriverHeat.of(row.child("heat"))) : Optional.empty(),
         row.text("caution", ""),
         row.text("source"));
   }

@@ -7,6 +7,7 @@ import dev.gantrywright.report.FindingsJunit;
 import dev.gantrywright.report.FindingsLayout;
 import dev.gantrywright.report.FindingsSarif;
 import dev.gantrywright.report.FindingsText;
+import dev.gantrywright.rules.book.StandardBook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -49,7 +50,7 @@ final class CheckVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Parameters(
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "PROFILE",
       description = "Printer profiles, or directories of them.")
   private List<Path> profiles = new ArrayList<>();
@@ -67,8 +68,22 @@ final class CheckVerb implements Callable<Integer> {
       defaultValue = "text")
   private Format format = Format.text;
 
+  @Option(
+      names = "--page",
+      paramLabel = "RULE",
+      description = "Print the page of a rule, such as GW-M001, instead of checking.")
+  private String page;
+
   @Override
   public Integer call() {
+    if (page != null) {
+      Printed.out(spec).print(RulePage.text(page, StandardBook.open().rules()));
+      return ExitStatus.FINE;
+    }
+    if (profiles.isEmpty()) {
+      throw new UsageProblem(
+          "no profile is given; see '" + spec.qualifiedName() + " --help'");
+    }
     if (folder != null && !Files.isDirectory(folder)) {
       throw new UsageProblem(folder + ": there is no such directory; give the firmware folder");
     }

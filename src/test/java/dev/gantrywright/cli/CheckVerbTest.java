@@ -103,4 +103,40 @@ class CheckVerbTest {
     assertThat(run.json().get("profiles").get(0).get("findings").valueStream())
         .anyMatch(f -> f.get("slug").asString().equals("mapped-macro-missing"));
   }
+
+  @Test
+  void aRulesPageIsPrintedByIdAndBySlug() {
+    CommandRun byId = CommandRun.of("check", "--page", "gw-m001");
+    assertThat(byId.status()).isZero();
+    assertThat(byId.out())
+        .startsWith("GW-M001 steps-disagree-with-drive\n")
+        .contains("level:  error", "family: Motion", "## Remedy")
+        .doesNotContain("## Examples");
+    assertThat(CommandRun.of("check", "--page", "steps-disagree-with-drive").out())
+        .isEqualTo(byId.out());
+  }
+
+  @Test
+  void everyRuleHasAPageInTheTerminal() {
+    for (var rule : dev.gantrywright.rules.book.StandardBook.open().rules()) {
+      assertThat(RulePage.text(rule.id(), java.util.List.of(rule)))
+          .as(rule.id())
+          .contains(rule.summary(), "\n\n");
+      assertThat(dev.gantrywright.rules.RulePages.help(rule.family(), rule.slug()))
+          .as(rule.id())
+          .get()
+          .asString()
+          .hasSizeGreaterThan(60);
+    }
+  }
+
+  @Test
+  void anUnknownRuleAndAMissingProfileAreOneLine() {
+    CommandRun rule = CommandRun.of("check", "--page", "steps-disagree-with-drives");
+    assertThat(rule.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(rule.err().lines()).hasSize(1).first().asString().contains("disagree-with-drive");
+    CommandRun none = CommandRun.of("check");
+    assertThat(none.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(none.err().lines()).hasSize(1).first().asString().contains("no profile");
+  }
 }

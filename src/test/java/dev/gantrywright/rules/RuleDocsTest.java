@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -40,10 +42,30 @@ class RuleDocsTest {
     Set<String> owed = new TreeSet<>(MADE.keySet());
     owed.add("README.md");
     owed.add("model-mutation.md");
+    owed.add("families.md");
     try (Stream<Path> files = Files.list(DOCS)) {
       assertThat(files.map(file -> file.getFileName().toString()).collect(Collectors.toSet()))
           .isEqualTo(owed);
     }
+  }
+
+  @Test
+  void theTableOfFaultsNamesEveryRuleAndNoOther() throws Exception {
+    Set<String> named = new TreeSet<>();
+    Matcher links =
+        Pattern.compile("\\[(GW-[A-Z]\\d+)\\]\\(([a-z]+\\.md)#([a-z0-9-]+)\\)")
+            .matcher(Files.readString(DOCS.resolve("families.md")));
+    while (links.find()) {
+      named.add(links.group(1));
+      assertThat(MADE.get(links.group(2)))
+          .as(links.group())
+          .contains("\n## " + links.group(3) + "\n");
+    }
+    assertThat(named)
+        .isEqualTo(
+            StandardBook.open().rules().stream()
+                .map(Rule::id)
+                .collect(Collectors.toCollection(TreeSet::new)));
   }
 
   @Test

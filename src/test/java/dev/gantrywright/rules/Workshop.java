@@ -3,6 +3,8 @@ package dev.gantrywright.rules;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.header.FolderException;
+import dev.gantrywright.header.HeaderDocument;
+import dev.gantrywright.header.IniDocument;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.BoardStore;
 import dev.gantrywright.machine.PrinterProfile;
@@ -91,9 +93,7 @@ final class Workshop {
       return folder;
     }
     for (var file : patch.get("$headers").properties()) {
-      String text =
-          new String(
-              folder.header(file.getKey()).orElseThrow().bytes(), StandardCharsets.ISO_8859_1);
+      String text = new String(bytes(folder, file.getKey()), StandardCharsets.ISO_8859_1);
       for (var change : file.getValue().properties()) {
         if (!text.contains(change.getKey())) {
           throw new IllegalArgumentException(file.getKey() + " lacks " + change.getKey());
@@ -103,6 +103,19 @@ final class Workshop {
       folder = folder.with(file.getKey(), text.getBytes(StandardCharsets.ISO_8859_1));
     }
     return folder;
+  }
+
+  private static byte[] bytes(FirmwareFolder folder, String file) {
+    return folder
+        .header(file)
+        .map(HeaderDocument::bytes)
+        .or(
+            () ->
+                folder.buildSettings().stream()
+                    .filter(settings -> settings.path().equals(file))
+                    .map(IniDocument::bytes)
+                    .findFirst())
+        .orElseThrow();
   }
 
   private static FirmwareFolder open() {

@@ -30,6 +30,7 @@ public final class DriversRules {
         new VrefAboveRange(),
         new SocketNotOnBoard(),
         new SocketShared(),
-        new WindingTimeConstantUnusual());
+        new WindingTimeConstantUnusual(),
+        new DriverRunsHot());
   }
 }

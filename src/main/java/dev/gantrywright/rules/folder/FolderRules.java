@@ -25,6 +25,10 @@ public final class FolderRules {
         new MapNamesUnknownField(),
         new FolderHasProblem(),
         new UnitDiffersFromComment(),
-        new FieldsNotMapped());
+        new FieldsNotMapped(),
+        new MappedKeyMissing(),
+        new KeyMovedSinceMap(),
+        new KeyGivenTwice(),
+        new KeyValueHasNoSpelling());
   }
 }

@@ -42,7 +42,7 @@ record MappedFields(List<MappedField> all) {
         .fields()
         .forEach(
             (path, entry) -> {
-              if (inHeader(entry)) {
+              if (inHeader(folder, entry)) {
                 fields.add(
                     table.field(path, entry, ProfileValues.get(tree, path).orElse(null), folder));
               }
@@ -50,7 +50,9 @@ record MappedFields(List<MappedField> all) {
     return new MappedFields(List.copyOf(fields));
   }
 
-  private static boolean inHeader(NameEntry entry) {
-    return entry.macro() != null && entry.section() == null && entry.switches().isEmpty();
+  private static boolean inHeader(FirmwareFolder folder, NameEntry entry) {
+    return entry.macro() != null
+        && entry.switches().isEmpty()
+        && !MappedKeys.inBuildSettings(folder, entry);
   }
 }
