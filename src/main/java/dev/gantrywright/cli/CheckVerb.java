@@ -81,8 +81,7 @@ final class CheckVerb implements Callable<Integer> {
       return ExitStatus.FINE;
     }
     if (profiles.isEmpty()) {
-      throw new UsageProblem(
-          "no profile is given; see '" + spec.qualifiedName() + " --help'");
+      throw new UsageProblem("no profile is given; see '" + spec.qualifiedName() + " --help'");
     }
     if (folder != null && !Files.isDirectory(folder)) {
       throw new UsageProblem(folder + ": there is no such directory; give the firmware folder");

@@ -74,8 +74,7 @@ record MappedKeys(List<Key> all) {
       return false;
     }
     return entry.section() != null
-        || (folder.named(entry.macro()).isEmpty()
-            && FolderPlace.find(folder, entry).isPresent());
+        || (folder.named(entry.macro()).isEmpty() && FolderPlace.find(folder, entry).isPresent());
   }
 
   private static MappedKeys look(Context context) {
