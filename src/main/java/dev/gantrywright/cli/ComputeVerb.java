@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
       RtdCalculator.class,
       StepRateCalculator.class,
       EndstopCalculator.class,
-      CalibrateCalculator.class
+      CalibrateCalculator.class,
+      StepResponseCalculator.class
     })
 final class ComputeVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;

@@ -1,11 +1,15 @@
 package dev.gantrywright.cli;
 
+import dev.gantrywright.app.PortMemory;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.practice.Fault;
+import dev.gantrywright.machine.LinkSettings;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -19,8 +23,8 @@ final class LineOptions {
       paramLabel = "P",
       defaultValue = "practice:",
       description =
-          "Port name, practice:, tcp://host:port or rfc2217://host:port (default"
-              + " ${DEFAULT-VALUE}).")
+          "Port name, practice:, tcp://host:port, rfc2217://host:port, or usb: for the port that the"
+              + " profile keeps (default ${DEFAULT-VALUE}).")
   String port;
 
   @Option(
@@ -45,9 +49,24 @@ final class LineOptions {
       description = "Axis ends that the parked machine touches.")
   List<String> touched = new ArrayList<>();
 
-  PortAddress address() {
+  @Option(
+      names = "--remember",
+      description =
+          "Keep the USB identity of the port in the profile (link.usb), so that --port usb: finds it"
+              + " under any name.")
+  boolean remember;
+
+  @Option(
+      names = "--endstop",
+      paramLabel = "NAME=END",
+      description =
+          "Which axis end a name in the machine's replies is, such as \"left lid=xMin\"; kept in the"
+              + " profile (link.endstopNames).")
+  Map<String, String> endstops = new LinkedHashMap<>();
+
+  PortAddress address(LinkSettings link) {
     try {
-      return PortAddress.parse(port);
+      return PortMemory.address(port, link);
     } catch (LinkException e) {
       throw new UsageProblem(e.getMessage(), e);
     }

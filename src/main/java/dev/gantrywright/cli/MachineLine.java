@@ -49,8 +49,8 @@ final class MachineLine implements AutoCloseable {
    * @param presses touches that the practice hand makes
    */
   static MachineLine open(LineOptions options, Map<String, String> built, List<Press> presses) {
-    PrinterProfile profile = Profiles.read(options.profile);
-    PortAddress address = options.address();
+    PrinterProfile profile = KeptInProfile.endstops(options, Profiles.read(options.profile));
+    PortAddress address = options.address(profile.link());
     try {
       Dialect dialect = ProfileDialect.of(profile.link());
       PracticeSetup setup =
@@ -69,6 +69,7 @@ final class MachineLine implements AutoCloseable {
       MachineLine line =
           new MachineLine(profile, session, address instanceof PortAddress.Practice ? board : null);
       line.awaitUp();
+      line.keepPort(options, address);
       return line;
     } catch (IllegalArgumentException e) {
       throw new UsageProblem(options.profile + ": " + e.getMessage(), e);
@@ -111,6 +112,17 @@ final class MachineLine implements AutoCloseable {
             ? SerialSettings.Parity.NONE
             : SerialSettings.Parity.valueOf(serial.parity().name());
     return new SerialSettings(rate, serial.dataBits() == null ? 8 : serial.dataBits(), parity, 1);
+  }
+
+  private void keepPort(LineOptions options, PortAddress address) {
+    if (options.remember) {
+      try {
+        KeptInProfile.port(options, profile, address);
+      } catch (RuntimeException e) {
+        close();
+        throw e;
+      }
+    }
   }
 
   private void awaitUp() throws LinkException {

@@ -10,9 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Compares what endstops report while nothing, or something known, touches them. */
 public final class RestCheck {
+  /** As {@code seen} is spelled below: the state, then name and word as reported. */
+  private static final Pattern REPORTED = Pattern.compile("(?:touched|free) \\((.+) \\S+\\)");
+
   private final PrinterProfile profile;
   private final EndstopNames names;
 
@@ -90,6 +95,14 @@ public final class RestCheck {
         "not reported",
         "the firmware does not know an endstop there, or names it in a way that needs a line in"
             + " link.endstopNames");
+  }
+
+  /** The reported name that an endstop's check is about; empty where nothing was reported. */
+  public static Optional<String> reported(Check check) {
+    Matcher said = REPORTED.matcher(check.seen());
+    return check.family() == Family.ENDSTOP && said.matches()
+        ? Optional.of(said.group(1))
+        : Optional.empty();
   }
 
   private Check unplaced(EndstopReading reading) {

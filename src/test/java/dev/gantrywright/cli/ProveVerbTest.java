@@ -107,4 +107,27 @@ class ProveVerbTest {
             .orElseThrow();
     assertThat(x.path("verdict").asString()).isEqualTo("swapped");
   }
+
+  @Test
+  void aReportedNameIsToldOnceAndKept() throws IOException {
+    Path profile = folder.resolve("sandpiper.printer.json");
+    Files.copy(Path.of(SANDPIPER), profile);
+    CommandRun told =
+        CommandRun.of("prove", profile.toString(), "--endstop", "left lid=xMin", "--history", "off");
+    assertThat(told.status()).isEqualTo(ExitStatus.FINE);
+    assertThat(Files.readString(profile)).containsPattern("\"left lid\": *\"xMin\"");
+    CommandRun wrong = CommandRun.of("prove", profile.toString(), "--endstop", "lid=wMax");
+    assertThat(wrong.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(wrong.err()).contains("no endstop 'wMax'").contains("xMin");
+  }
+
+  @Test
+  void onlyAUsbPortIsRememberedAndAMissingMemoryIsSaid() {
+    CommandRun remember = CommandRun.of("prove", SANDPIPER, "--remember", "--history", "off");
+    assertThat(remember.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(remember.err()).contains("practice: is no USB port");
+    CommandRun kept = CommandRun.of("prove", SANDPIPER, "--port", "usb:", "--history", "off");
+    assertThat(kept.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(kept.err()).contains("link.usb");
+  }
 }

@@ -206,4 +206,78 @@ class LineSessionTest {
       assertThat(session.armed()).isFalse();
     }
   }
+
+  /** Talks without end and swallows a write until it is closed, as a dead driver does. */
+  private static final class Stuck implements Transport {
+    private final Transport line;
+    private final java.util.concurrent.CountDownLatch closed =
+        new java.util.concurrent.CountDownLatch(1);
+    private final AtomicInteger stuck;
+
+    Stuck(Transport line, AtomicInteger stuck) {
+      this.line = line;
+      this.stuck = stuck;
+    }
+
+    @Override
+    public String name() {
+      return line.name();
+    }
+
+    @Override
+    public int read(byte[] into, Duration wait) throws LinkException {
+      if (closed.getCount() == 0) {
+        throw LinkException.closed(name());
+      }
+      int n = line.read(into, Duration.ofMillis(5));
+      if (n == 0 && stuck.get() > 0) {
+        into[0] = '\n';
+        return 1;
+      }
+      return n;
+    }
+
+    @Override
+    public void write(byte[] bytes) throws LinkException {
+      if (stuck.get() > 0) {
+        try {
+          closed.await();
+        } catch (InterruptedException e) {
+          Thread.currentThread().interrupt();
+        }
+        throw LinkException.lost(name());
+      }
+      line.write(bytes);
+    }
+
+    @Override
+    public void close() {
+      stuck.set(0);
+      closed.countDown();
+      line.close();
+    }
+  }
+
+  @Test
+  void aWriteThatNeverEndsIsCutOffAndTheLineComesBack() throws Exception {
+    AtomicInteger stuck = new AtomicInteger();
+    try (Peer peer = Peer.of(Peer.Kind.MEMORY, PracticeMachines.board());
+        LineSession session =
+            Sessions.up(settings -> new Stuck(peer.connector().open(settings), stuck))) {
+      stuck.set(1);
+      assertThat(session.ask("M119").get(60, TimeUnit.SECONDS).outcome())
+          .isIn(Outcome.LOST, Outcome.TIMED_OUT);
+      session.awaitUp(Duration.ofSeconds(30));
+      assertThat(session.askAndWait("M119").answered()).isTrue();
+    }
+  }
+
+  @Test
+  void whatIsAskedWhileAReplyIsToldGoesOutBehindIt() throws Exception {
+    try (Peer peer = Peer.of(Peer.Kind.RFC2217, PracticeMachines.board());
+        LineSession session = Sessions.up(peer.connector())) {
+      var second = session.ask("M119").thenCompose(first -> session.ask("M105"));
+      assertThat(second.get(20, TimeUnit.SECONDS).lines().toString()).contains("hotend");
+    }
+  }
 }

@@ -68,4 +68,16 @@ class RestCheckTest {
     RestCheck told = new RestCheck(Printers.dunlin(), Map.of("Z", "zMin"));
     assertThat(told.judge(readings, Set.of()).get(1).verdict()).isEqualTo(Verdict.PASS);
   }
+
+  @Test
+  void theReportedNameCanBeReadBackFromTheLine() {
+    List<Check> checks = check.judge(List.of(reads("left lid (top)", true)), Set.of());
+    assertThat(checks)
+        .filteredOn(c -> c.verdict() == Verdict.UNSURE)
+        .singleElement()
+        .satisfies(c -> assertThat(RestCheck.reported(c)).contains("left lid (top)"));
+    assertThat(checks)
+        .filteredOn(c -> c.verdict() == Verdict.FAIL)
+        .allSatisfy(c -> assertThat(RestCheck.reported(c)).isEmpty());
+  }
 }

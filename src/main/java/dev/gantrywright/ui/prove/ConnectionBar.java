@@ -1,7 +1,7 @@
 package dev.gantrywright.ui.prove;
 
+import dev.gantrywright.app.PortMemory;
 import dev.gantrywright.link.LinkException;
-import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.ui.state.LinkDesk;
 import dev.gantrywright.ui.state.LinkStatus;
 import dev.gantrywright.ui.state.PrinterDesk;
@@ -28,6 +28,7 @@ final class ConnectionBar extends VBox {
   ConnectionBar(PrinterDesk desk) {
     super(8);
     this.desk = desk;
+    PortMemory.kept(desk.profile().link()).ifPresent(port -> address.setText(port.toString()));
     address.setId("port-address");
     address.setAccessibleText(Texts.of("prove.port"));
     address.setPrefColumnCount(18);
@@ -55,7 +56,11 @@ final class ConnectionBar extends VBox {
   private void open(String text) {
     LinkDesk link = desk.link();
     try {
-      link.connect(desk.profile(), PortAddress.parse(text), HERTZ, desk.firmware());
+      link.connect(
+          desk.profile(),
+          PortMemory.address(text, desk.profile().link()),
+          HERTZ,
+          desk.firmware());
     } catch (LinkException unreadable) {
       words.setText(unreadable.getMessage());
     }

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.prove;
 
+import dev.gantrywright.app.PortMemory;
 import dev.gantrywright.machine.Endstop;
 import dev.gantrywright.ui.describe.MarginSheet;
 import dev.gantrywright.ui.describe.NoteCard;
@@ -19,6 +20,7 @@ import dev.gantrywright.ui.theme.Tones;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -41,6 +43,10 @@ public final class ProveView extends ScrollPane implements Subscription {
   private final VBox stripNames = new VBox();
   private final HBox traceBox;
   private final ProofList proof = new ProofList();
+  private final NamesPanel names;
+  private final StoredPanel stored;
+  private final TouchPanel touch;
+  private final TravelPanel travel;
   private final Button prove;
   private final VBox form;
   private final MarginSheet sheet;
@@ -53,9 +59,14 @@ public final class ProveView extends ScrollPane implements Subscription {
     this.desk = desk;
     this.tones = tones;
     bar = new ConnectionBar(desk);
+    names = new NamesPanel(desk);
+    stored = new StoredPanel(desk);
+    touch = new TouchPanel(desk);
+    travel = new TravelPanel(desk);
     getStyleClass().add("sheet-scroll");
     setFitToWidth(true);
-    setFitToHeight(true);
+    // As high as what it holds: the sheet's least height is none, and what is below must be reached.
+    setFitToHeight(false);
     setHbarPolicy(ScrollBarPolicy.NEVER);
     setFocusTraversable(false);
     Label scale = Pieces.label(Texts.of("prove.scale", (int) SECONDS), "quiet", "small");
@@ -82,7 +93,12 @@ public final class ProveView extends ScrollPane implements Subscription {
             rowsBox,
             traceBox,
             Pieces.row(12, prove),
-            proof);
+            proof,
+            names,
+            stored,
+            touch,
+            travel,
+            new HeaterPanel());
     form.getStyleClass().add("form");
     sheet =
         new MarginSheet(
@@ -123,9 +139,21 @@ public final class ProveView extends ScrollPane implements Subscription {
             .observe(
                 report -> {
                   proof.show(report);
+                  names.proof(report);
+                  stored.proof(report);
                   sheet.requestLayout();
                 }));
+    subscriptions.add(link.armed().listen(armed -> stored.armed()));
+    subscriptions.add(link.usbPort().listen(this::keepPort));
     subscriptions.add(link.proving().observe(busy -> proving(busy)));
+  }
+
+  /** The port that was opened is this printer's from now on, under whatever name. */
+  private void keepPort(Optional<String> identity) {
+    String kept = desk.profile().link().usb();
+    identity
+        .filter(found -> !found.equals(kept))
+        .ifPresent(found -> desk.values().edit(PortMemory.PATH, found));
   }
 
   private void proving(boolean busy) {
@@ -135,6 +163,7 @@ public final class ProveView extends ScrollPane implements Subscription {
 
   private void standing() {
     bar.show();
+    touch.standing();
     boolean up = desk.link().status().get().kind() == LinkStatus.Kind.UP;
     proving(desk.link().proving().get());
     traceBox.setVisible(up);
@@ -171,6 +200,7 @@ public final class ProveView extends ScrollPane implements Subscription {
       rowsBox.getChildren().setAll(rows.values());
     }
     bar.show();
+    travel.profile();
     refresh();
   }
 

@@ -1,6 +1,8 @@
 package dev.gantrywright.ui.state;
 
+import dev.gantrywright.app.PortMemory;
 import dev.gantrywright.link.CommandKind;
+import dev.gantrywright.link.Dialect;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.LogEntry;
@@ -8,6 +10,7 @@ import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.Reply;
 import dev.gantrywright.link.SessionListener;
 import dev.gantrywright.link.SessionState;
+import dev.gantrywright.link.serial.PortList;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.prove.Proof;
 import dev.gantrywright.prove.ProofReport;
@@ -20,6 +23,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
@@ -41,6 +45,11 @@ public final class LinkDesk implements AutoCloseable {
   private Trace trace = new Trace(List.of());
   private MachineConnection connection;
   private PrinterProfile built;
+  private final Cell<Optional<String>> usbPort = new Cell<>(Optional.empty());
+  private volatile Consumer<Sample> tap = sample -> {};
+  private PortAddress last;
+  private double lastHertz;
+  private Supplier<Map<String, String>> lastFirmware = Map::of;
   private long attempt;
 
   public LinkDesk(Executor background, Executor view) {
@@ -103,6 +112,9 @@ public final class LinkDesk implements AutoCloseable {
       double hertz,
       Supplier<Map<String, String>> firmware) {
     disconnect();
+    last = address;
+    lastHertz = hertz;
+    lastFirmware = firmware;
     long mine = ++attempt;
     boolean practice = address instanceof PortAddress.Practice;
     String port = practice ? Texts.of("link.practice") : address.toString();
@@ -114,11 +126,37 @@ public final class LinkDesk implements AutoCloseable {
           try {
             MachineConnection opened =
                 MachineConnection.open(profile, address, practice ? firmware.get() : Map.of());
-            view.execute(() -> opened(mine, opened, profile, ends, hertz));
+            Optional<String> usb = practice ? Optional.empty() : keepable(address);
+            view.execute(
+                () -> {
+                  opened(mine, opened, profile, ends, hertz);
+                  usbPort.set(mine == attempt ? usb : usbPort.get());
+                });
           } catch (LinkException | IllegalArgumentException failed) {
             view.execute(() -> lost(mine, port, failed.getMessage(), practice));
           }
         });
+  }
+
+  private static Optional<String> keepable(PortAddress address) {
+    return PortMemory.toKeep(address, PortList.system());
+  }
+
+  /** Opens the same line again, with what the profile says now. */
+  public void reconnect(PrinterProfile profile) {
+    if (last != null && connection != null) {
+      connect(profile, last, lastHertz, lastFirmware);
+    }
+  }
+
+  /** USB identity of the port that was opened last, as the profile keeps it. */
+  public Cell<Optional<String>> usbPort() {
+    return usbPort;
+  }
+
+  /** From now on this receives every sample too, on the watch's thread. */
+  public void tap(Consumer<Sample> receiver) {
+    tap = receiver;
   }
 
   private void lost(long mine, String port, String why, boolean practice) {
@@ -182,6 +220,7 @@ public final class LinkDesk implements AutoCloseable {
   private void sampled(long mine, Trace into, Sample sample) {
     boolean fresh = sample.validity() == Sample.Validity.VALID;
     into.add(sample.nanos(), fresh ? sample.states() : Map.of());
+    tap.accept(sample);
     if (waiting.getAndSet(sample) == null) {
       view.execute(
           () -> {
@@ -269,6 +308,40 @@ public final class LinkDesk implements AutoCloseable {
       return;
     }
     connection.session().ask(command).thenAccept(reply -> view.execute(() -> answered(reply)));
+  }
+
+  /**
+   * Sends commands one after the other, each when the one before was obeyed; the first that is not
+   * ends it.
+   *
+   * @param done told, on the view's thread, what went wrong; empty when all were obeyed
+   */
+  public void sendAll(List<String> commands, Consumer<String> done) {
+    if (connection == null) {
+      done.accept(Texts.of("line.none"));
+    } else if (commands.isEmpty()) {
+      done.accept("");
+    } else {
+      connection
+          .session()
+          .ask(commands.get(0))
+          .thenAccept(
+              reply ->
+                  view.execute(
+                      () -> {
+                        answered(reply);
+                        if (reply.answered()) {
+                          sendAll(commands.subList(1, commands.size()), done);
+                        } else {
+                          done.accept(reply.command() + ": " + reply.note());
+                        }
+                      }));
+    }
+  }
+
+  /** What the firmware calls its endstops and its settings; empty while nothing is connected. */
+  public Optional<Dialect> dialect() {
+    return Optional.ofNullable(connection).map(open -> open.session().dialect());
   }
 
   private void answered(Reply reply) {

@@ -1,0 +1,46 @@
+package dev.gantrywright.ui.prove;
+
+import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Pieces;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** A headed part of the Prove stage, and the pieces that its panels share. */
+abstract class Section extends VBox {
+  Section(String titleKey, String aboutKey) {
+    super(8);
+    setFillWidth(true);
+    getChildren()
+        .addAll(
+            Pieces.label(Texts.of(titleKey), "section"),
+            Pieces.paragraph(Texts.of(aboutKey), "quiet"));
+  }
+
+  final void show(Node node, boolean on) {
+    node.setVisible(on);
+    node.setManaged(on);
+  }
+
+  /** The signal word and one sentence, where the hand is about to act. */
+  static HBox caution(String wordKey, String textKey) {
+    Label word = Pieces.label(Texts.of(wordKey), "caution-word");
+    word.setMinWidth(Region.USE_PREF_SIZE);
+    return Pieces.row(10, word, Pieces.paragraph(Texts.of(textKey), "small"));
+  }
+
+  /** A labelled field. */
+  static HBox field(TextField field, String id, String labelKey, int columns) {
+    field.setId(id);
+    field.setAccessibleText(Texts.of(labelKey));
+    field.setPrefColumnCount(columns);
+    Label label = Pieces.label(Texts.of(labelKey), "field-label");
+    label.setLabelFor(field);
+    HBox box = new HBox(field);
+    box.getStyleClass().add("field-box");
+    return Pieces.row(8, label, box);
+  }
+}
