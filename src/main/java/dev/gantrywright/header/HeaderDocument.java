@@ -182,7 +182,11 @@ public final class HeaderDocument {
   }
 
   String reason(int row) {
-    return Reasons.of(
+    return Reasons.words(chain(row));
+  }
+
+  List<Why.Condition> chain(int row) {
+    return Reasons.chain(
         source,
         row,
         visits.of(source),

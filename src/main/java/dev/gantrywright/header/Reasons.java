@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
-/** Tells why a setting is live, dead or open: the chain of conditions above it. */
+/** Finds the chain of conditions above a setting, for {@link Why}. */
 final class Reasons {
   private static final int LONGEST_CONDITION = 120;
   private static final int MOST_INCLUDERS = 20;
@@ -12,33 +12,47 @@ final class Reasons {
   private Reasons() {}
 
   /**
-   * The reason for the state of a row.
+   * The conditions above a row, outermost first.
    *
    * @param parents for each row the row of the branch that it stands in, or -1
    */
-  static String of(
+  static List<Why.Condition> chain(
       SourceFile file,
       int row,
       Visits.Record record,
       Function<SourceFile, int[]> parents,
       Function<SourceFile, Visits.Record> records) {
-    List<String> chain = new ArrayList<>();
+    if (!record.entered()) {
+      String because = "no #include of it is taken";
+      return List.of(
+          new Why.Condition(file.path(), 1, "the whole file", Why.Outcome.SKIPPED, because));
+    }
+    List<Why.Condition> chain = new ArrayList<>();
     SourceFile at = file;
     int place = row;
     Visits.Record seen = record;
     for (int i = 0; i < MOST_INCLUDERS && at != null; i++) {
-      List<String> here = chainOf(at, place, seen, parents.apply(at));
+      List<Why.Condition> here = chainOf(at, place, seen, parents.apply(at));
       chain.addAll(0, here);
       place = seen.includeRow();
       at = seen.includer();
       seen = at == null ? null : records.apply(at);
     }
-    return String.join("; ", chain);
+    return chain;
   }
 
-  private static List<String> chainOf(
+  /** The chain as one line. */
+  static String words(List<Why.Condition> chain) {
+    List<String> clauses = new ArrayList<>();
+    for (Why.Condition condition : chain) {
+      clauses.add(condition.words());
+    }
+    return String.join("; ", clauses);
+  }
+
+  private static List<Why.Condition> chainOf(
       SourceFile file, int row, Visits.Record record, int[] parents) {
-    List<String> out = new ArrayList<>();
+    List<Why.Condition> out = new ArrayList<>();
     int guard = IncludeGuard.row(file);
     for (int branch = parents[row]; branch >= 0; branch = parents[branch]) {
       if (branch != guard || record.outcome(branch) != Truth.TRUE) {
@@ -48,7 +62,27 @@ final class Reasons {
     return out;
   }
 
-  private static String condition(SourceFile file, int branch, Visits.Record record) {
+  private static Why.Condition condition(SourceFile file, int branch, Visits.Record record) {
+    Why.Outcome outcome = outcome(record.outcome(branch));
+    String because =
+        outcome == Why.Outcome.SKIPPED
+            ? taken(file, branch, record)
+            : because(record.evidence(branch));
+    int line = file.lineOf(file.table().start(branch));
+    return new Why.Condition(file.path(), line, text(file, branch), outcome, because);
+  }
+
+  /** The branch before this one that was taken in its stead, or empty. */
+  private static String taken(SourceFile file, int branch, Visits.Record record) {
+    int[] before = file.branchesBefore();
+    int earlier = before[branch];
+    while (earlier >= 0 && record.outcome(earlier) != Truth.TRUE) {
+      earlier = before[earlier];
+    }
+    return earlier < 0 ? "" : condition(file, earlier, record).words();
+  }
+
+  private static String text(SourceFile file, int branch) {
     DirectiveTable table = file.table();
     String text = file.text(table.start(branch), table.end(branch));
     text = text.replaceAll("\\\\?\\s+", " ").strip();
@@ -58,20 +92,17 @@ final class Reasons {
     if (text.length() > LONGEST_CONDITION) {
       text = text.substring(0, LONGEST_CONDITION) + "…";
     }
-    StringBuilder out = new StringBuilder(text).append(" (").append(file.place(branch));
-    out.append(") ").append(outcome(record.outcome(branch)));
-    String because = because(record.evidence(branch));
-    return because.isEmpty() ? out.toString() : out.append(": ").append(because).toString();
+    return text;
   }
 
-  private static String outcome(Truth truth) {
+  private static Why.Outcome outcome(Truth truth) {
     if (truth == null) {
-      return "is not reached";
+      return Why.Outcome.SKIPPED;
     }
     return switch (truth) {
-      case TRUE -> "is true";
-      case FALSE -> "is false";
-      case UNKNOWN -> "is open";
+      case TRUE -> Why.Outcome.TRUE;
+      case FALSE -> Why.Outcome.FALSE;
+      case UNKNOWN -> Why.Outcome.OPEN;
     };
   }
 

@@ -23,6 +23,7 @@ final class SourceFile {
   private volatile Charset charset;
   private volatile int binary = UNDECIDED;
   private volatile NameIndex names;
+  private volatile int[] before;
   private final TokenCache tokens;
 
   private SourceFile(String path, byte[] bytes, DirectiveScanner.Scan scan) {
@@ -80,6 +81,16 @@ final class SourceFile {
     if (known == null) {
       known = new NameIndex(this);
       names = known;
+    }
+    return known;
+  }
+
+  /** For each row of a branch the row of the branch before it in its chain, otherwise -1. */
+  int[] branchesBefore() {
+    int[] known = before;
+    if (known == null) {
+      known = Nesting.before(table);
+      before = known;
     }
     return known;
   }

@@ -37,6 +37,11 @@ final class Visits {
       return evidence[row] == null ? Evidence.NONE : evidence[row];
     }
 
+    /** Whether the file was run at all. */
+    boolean entered() {
+      return entered != DEAD;
+    }
+
     SourceFile includer() {
       return includer;
     }
@@ -48,7 +53,7 @@ final class Visits {
 
   private final Map<SourceFile, Record> records = new IdentityHashMap<>();
 
-  Record of(SourceFile file) {
+  synchronized Record of(SourceFile file) {
     Record known = records.get(file);
     if (known == null) {
       known = new Record(file.table().size());
