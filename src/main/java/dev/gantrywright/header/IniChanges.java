@@ -1,5 +1,6 @@
 package dev.gantrywright.header;
 
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,8 +52,25 @@ final class IniChanges {
     String text = change.value().replace("\n", eol(document) + indent(document, entry));
     boolean bare = span.length() == 0 && !blankBefore(document, span.start());
     String spaced = bare && !text.isEmpty() ? " " + text : text;
-    Edit edit = new Edit(span, spaced.getBytes(document.source().charset()));
-    return checked(document, change, edit, entry);
+    return checked(document, change, beside(document, span, spaced), entry);
+  }
+
+  /** The edit that keeps a comment behind the value at its column where the new text fits. */
+  private static Edit beside(IniDocument document, Span span, String text) {
+    byte[] b = document.source().bytes();
+    Charset charset = document.source().charset();
+    int comment = span.end();
+    while (comment < b.length && b[comment] == ' ') {
+      comment++;
+    }
+    boolean none = comment == b.length || b[comment] != ';' && b[comment] != '#';
+    String old = document.source().text(span.start(), span.end());
+    if (none || comment == span.end() || text.indexOf('\n') >= 0 || old.indexOf('\n') >= 0) {
+      return new Edit(span, text.getBytes(charset));
+    }
+    int wider = text.codePointCount(0, text.length()) - old.codePointCount(0, old.length());
+    int gap = Math.max(1, comment - span.end() - wider);
+    return new Edit(new Span(span.start(), comment), (text + " ".repeat(gap)).getBytes(charset));
   }
 
   private Proposal add(IniDocument document, Change.SetKey change) {

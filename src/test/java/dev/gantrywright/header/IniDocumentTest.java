@@ -60,8 +60,22 @@ class IniDocumentTest {
     assertThat(set(TEXT, "nest", "board", "heron"))
         .isEqualTo(TEXT.replace("board = fulmar", "board = heron"));
     assertThat(set(TEXT, "roost : nest", "board", "x"))
-        .isEqualTo(TEXT.replace("board: petrel ", "board: x "));
+        .isEqualTo(TEXT.replace("board: petrel   #", "board: x        #"));
     assertThat(set(TEXT, "nest", "empty", "7")).isEqualTo(TEXT.replace("empty =", "empty = 7"));
+  }
+
+  @Test
+  void keepsTheColumnOfACommentWhereTheTextFits() {
+    assertThat(set("[a]\nk = 1      ; note\n", "a", "k", "12345"))
+        .isEqualTo("[a]\nk = 12345  ; note\n");
+    assertThat(set("[a]\r\nk = 12345  # note\r\n", "a", "k", "1"))
+        .isEqualTo("[a]\r\nk = 1      # note\r\n");
+    assertThat(set("[a]\nk = 1  ; note", "a", "k", "longer than that"))
+        .isEqualTo("[a]\nk = longer than that ; note");
+    assertThat(set("[a]\nk =    ; note\n", "a", "k", "7")).isEqualTo("[a]\nk = 7  ; note\n");
+    assertThat(set("[a]\nk = 1\t; note\n", "a", "k", "22")).isEqualTo("[a]\nk = 22\t; note\n");
+    assertThat(set("[a]\nk = µ  ; note\n", "a", "k", "ab"))
+        .isEqualTo("[a]\nk = ab ; note\n");
   }
 
   @Test
