@@ -71,13 +71,25 @@ final class Conditions {
   private Result expression(SourceFile file, int row) {
     Names names = new Names(file, row);
     try {
-      List<Token> tokens = new MacroExpander(names, true).expand(file.tokens().behind(row));
+      List<Token> written = file.tokens().behind(row);
+      if (takesCppWords()) {
+        written = AlternativeTokens.operators(written);
+      }
+      List<Token> tokens = new MacroExpander(names, true).expand(written);
+      if (takesCppWords()) {
+        tokens = AlternativeTokens.operators(tokens); // those of the macros' replacements
+      }
       Truth truth = ConditionParser.evaluate(tokens, names).truth();
       return new Result(truth, names.evidence(null), null);
     } catch (ConditionError | ExpansionLimit e) {
       String text = e.getMessage() + "; the condition counts as false";
       return new Result(Truth.FALSE, names.evidence(text), text);
     }
+  }
+
+  /** A folder's headers may be read by either compiler, and most such firmware is C++. */
+  private boolean takesCppWords() {
+    return language == Language.CPP || unknowns.open();
   }
 
   /** The names as one condition sees them. */
@@ -201,8 +213,7 @@ final class Conditions {
     @Override
     public CValue leftOver(String name) {
       if (name.equals("true") || name.equals("false")) {
-        boolean words = language == Language.CPP || unknowns.open();
-        return CValue.of(words && name.equals("true"));
+        return CValue.of(takesCppWords() && name.equals("true"));
       }
       Meaning meaning = meaning(name);
       boolean settled = meaning instanceof Meaning.Undefined || meaning instanceof Meaning.Defined;

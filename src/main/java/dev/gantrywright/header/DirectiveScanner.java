@@ -4,6 +4,7 @@ import static dev.gantrywright.header.CharacterClass.blank;
 import static dev.gantrywright.header.CharacterClass.namePart;
 import static dev.gantrywright.header.CharacterClass.nameStart;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +14,7 @@ final class DirectiveScanner extends SourceCursor {
   /** What the scanner found wrong: where, and one line of text. */
   record Fault(int offset, String text) {}
 
+  private static final byte[] PRAGMA = {'_', 'P', 'r', 'a', 'g', 'm', 'a'};
   private static final byte[] DEFINE = {'d', 'e', 'f', 'i', 'n', 'e'};
 
   private final DirectiveTable table;
@@ -92,7 +94,24 @@ final class DirectiveScanner extends SourceCursor {
           skipLine(false);
         }
       }
+      case '_' -> pragmaOperator();
       default -> skipLine(false);
+    }
+  }
+
+  /** C17 6.10.9: what this operator would do to macros is named, not done. */
+  private void pragmaOperator() {
+    int start = p;
+    skipLine(false);
+    if (p - start > PRAGMA.length && Arrays.equals(b, start, start + 7, PRAGMA, 0, 7)) {
+      String line = new String(b, start, p - start, StandardCharsets.ISO_8859_1);
+      for (String act : List.of("push_macro", "pop_macro", "poison", "once")) {
+        if (line.contains(act)) {
+          String text = "_Pragma with " + act + " is not acted on; a line #pragma … would be";
+          faults.add(new Fault(start, text));
+          return;
+        }
+      }
     }
   }
 

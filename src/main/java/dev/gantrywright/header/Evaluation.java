@@ -85,10 +85,11 @@ final class Evaluation {
     rows += file.table().size();
     if (exhausted || depth >= MOST_INCLUDES_DEEP || rows > MOST_ROWS) {
       if (!exhausted) {
-        problem(
-            includer,
-            row,
-            "headers include each other without end; break the circle (no more is included)");
+        String what =
+            depth >= MOST_INCLUDES_DEEP
+                ? "inclusions are more than " + MOST_INCLUDES_DEEP + " deep"
+                : "inclusions repeat each other beyond " + MOST_ROWS + " directives";
+        problem(includer, row, what + "; break the circle (no more is included)");
       }
       exhausted = depth > 0;
       return;

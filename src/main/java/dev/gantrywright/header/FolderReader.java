@@ -113,6 +113,12 @@ final class FolderReader {
     if (name.startsWith(".")) {
       return;
     }
+    if (Files.isSymbolicLink(entry) && !Files.exists(entry)) {
+      if (kindOf(name) != FileKind.OTHER) {
+        problem(entry, "this link leads nowhere; the file is missing");
+      }
+      return;
+    }
     if (Files.isSymbolicLink(entry) && !inside(entry)) {
       if (kindOf(name) != FileKind.OTHER || Files.isDirectory(entry)) {
         problem(entry, "this link leads out of the folder; it is not followed");

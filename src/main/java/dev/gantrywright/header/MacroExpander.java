@@ -14,6 +14,9 @@ final class MacroExpander {
   /** Most tokens that one expansion may make; far above what a header needs. */
   private static final int MOST_TOKENS = 200_000;
 
+  /** Most tokens that one expansion may look at as arguments, those of unclosed calls too. */
+  private static final int MOST_READ = 4_000_000;
+
   private static final int MOST_NESTING = 200;
 
   /** What a name expands to: its macro, or null to leave the name alone. */
@@ -21,6 +24,7 @@ final class MacroExpander {
 
   private final boolean inCondition;
   private int made;
+  private int read;
   private int depth;
 
   MacroExpander(Function<String, MacroBody> macros) {
@@ -72,6 +76,10 @@ final class MacroExpander {
     List<Token> taken = new ArrayList<>();
     List<List<Token>> arguments = new ArrayList<>();
     Token close = arguments(macro, in, taken, arguments);
+    read += taken.size();
+    if (read > MOST_READ) {
+      throw new ExpansionLimit("macro calls are nested or left open without end");
+    }
     if (close == null) { // the call is not closed: nothing is replaced
       out.add(name);
       for (int i = taken.size() - 1; i >= 0; i--) {

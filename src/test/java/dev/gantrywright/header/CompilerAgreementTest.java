@@ -121,6 +121,34 @@ class CompilerAgreementTest {
     }
   }
 
+  /** ISO/IEC 14882:2017 5.5: operators in C++; in C names like any other, here a faulty condition. */
+  @ParameterizedTest
+  @ValueSource(strings = {"words.hpp", "words.h"})
+  void onWordsThatAreOperatorsInCpp(String name, @TempDir Path dir) throws IOException {
+    String text =
+        """
+        #define A 1
+        #define N not A
+        #if A and not N
+        #define TAKEN 1
+        #elif A or N
+        #define OTHER 1
+        #endif
+        #if (6 bitand 3) == 2 and (A bitor 4) not_eq 4 and (5 xor 1) == compl -5
+        #define BITS 1
+        #endif
+        #if and
+        #define BARE 1
+        #endif
+        """;
+    Path file = Files.writeString(dir.resolve(name), text);
+    List<String> theirs =
+        Gnu.macros(file, List.of("-w")).lines().stream()
+            .filter(line -> !line.contains(" __") && !predefined.contains(line))
+            .toList();
+    assertThat(listing(new LiveMacros(List.of(), List.of()), file)).isEqualTo(theirs);
+  }
+
   @Test
   void onEveryAttributeInTheTable(@TempDir Path dir) throws IOException {
     List<String> rows =

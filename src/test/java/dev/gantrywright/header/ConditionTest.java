@@ -19,7 +19,8 @@ class ConditionTest {
   }
 
   private static final String KNOWN =
-      "#define ONE 1\n#define TWO 2\n#define EMPTY\n//#define OFF 1\n#define ID(x) x";
+      "#define ONE 1\n#define TWO 2\n#define EMPTY\n//#define OFF 1\n#define ID(x) x\n"
+          + "#define BOTH ONE and TWO";
 
   @ParameterizedTest
   @ValueSource(
@@ -41,6 +42,11 @@ class ConditionTest {
         "0xFFFFFFFFFFFFFFFF == 18446744073709551615u",
         "2147483648 * 2 == 4294967296", // 6.10.1p4: 64 bits
         "true && !false",
+        "ONE and not OFF", // ISO/IEC 14882:2017 5.5 [lex.digraph]
+        "0 or BOTH",
+        "TWO not_eq ONE",
+        "(6 bitand 3) == 2 and (4 bitor 1) == 5",
+        "(5 xor 1) == 4 and compl 0 == -1",
         "(2 > 1) == (ONE < TWO)"
       })
   void holds(String condition) {
