@@ -1,8 +1,7 @@
 package dev.gantrywright.header;
 
-import java.util.Arrays;
-
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 
 /** Which branch of a conditional each directive stands in. */

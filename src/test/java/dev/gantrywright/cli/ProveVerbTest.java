@@ -113,7 +113,8 @@ class ProveVerbTest {
     Path profile = folder.resolve("sandpiper.printer.json");
     Files.copy(Path.of(SANDPIPER), profile);
     CommandRun told =
-        CommandRun.of("prove", profile.toString(), "--endstop", "left lid=xMin", "--history", "off");
+        CommandRun.of(
+            "prove", profile.toString(), "--endstop", "left lid=xMin", "--history", "off");
     assertThat(told.status()).isEqualTo(ExitStatus.FINE);
     assertThat(Files.readString(profile)).containsPattern("\"left lid\": *\"xMin\"");
     CommandRun wrong = CommandRun.of("prove", profile.toString(), "--endstop", "lid=wMax");

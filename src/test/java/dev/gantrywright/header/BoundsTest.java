@@ -36,7 +36,8 @@ class BoundsTest {
 
   @Test
   void aLineOfAHundredThousandSplices() {
-    FirmwareFolder folder = folder("a.h", "#define A 1" + "\\\n".repeat(100_000) + "2\n#define B\n");
+    FirmwareFolder folder =
+        folder("a.h", "#define A 1" + "\\\n".repeat(100_000) + "2\n#define B\n");
     assertThat(folder.named("A").get(0).value()).isEqualTo("12");
     assertThat(folder.named("B").get(0).line()).isEqualTo(100_002);
   }
@@ -139,7 +140,6 @@ class BoundsTest {
     String text = "#define A 1\n_Pragma(\"push_macro(\\\"A\\\")\")\n_Pragma(\"GCC ivdep\")\n";
     assertThat(folder("a.h", text).problems())
         .singleElement()
-        .hasToString(
-            "a.h:2:1: _Pragma with push_macro is not acted on; a line #pragma … would be");
+        .hasToString("a.h:2:1: _Pragma with push_macro is not acted on; a line #pragma … would be");
   }
 }

@@ -121,7 +121,9 @@ class CompilerAgreementTest {
     }
   }
 
-  /** ISO/IEC 14882:2017 5.5: operators in C++; in C names like any other, here a faulty condition. */
+  /**
+   * ISO/IEC 14882:2017 5.5: operators in C++; in C names like any other, here a faulty condition.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"words.hpp", "words.h"})
   void onWordsThatAreOperatorsInCpp(String name, @TempDir Path dir) throws IOException {

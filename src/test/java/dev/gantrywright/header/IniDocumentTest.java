@@ -74,8 +74,7 @@ class IniDocumentTest {
         .isEqualTo("[a]\nk = longer than that ; note");
     assertThat(set("[a]\nk =    ; note\n", "a", "k", "7")).isEqualTo("[a]\nk = 7  ; note\n");
     assertThat(set("[a]\nk = 1\t; note\n", "a", "k", "22")).isEqualTo("[a]\nk = 22\t; note\n");
-    assertThat(set("[a]\nk = µ  ; note\n", "a", "k", "ab"))
-        .isEqualTo("[a]\nk = ab ; note\n");
+    assertThat(set("[a]\nk = µ  ; note\n", "a", "k", "ab")).isEqualTo("[a]\nk = ab ; note\n");
   }
 
   @Test

@@ -11,12 +11,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What is read of each setting of two headers of our own making: its heading, the comments above and
- * behind, and the choices, unit and range that they give. The golden files stand beside the headers.
+ * What is read of each setting of two headers of our own making: its heading, the comments above
+ * and behind, and the choices, unit and range that they give. The golden files stand beside the
+ * headers.
  */
 class SettingsGoldenTest {
-  private static final Path FOLDER =
-      Path.of("src/test/resources/dev/gantrywright/header/settings");
+  private static final Path FOLDER = Path.of("src/test/resources/dev/gantrywright/header/settings");
 
   private static String account(byte[] header) {
     StringBuilder out = new StringBuilder();

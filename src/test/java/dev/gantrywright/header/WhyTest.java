@@ -80,8 +80,7 @@ class WhyTest {
         .isEqualTo(
             "The compiler leaves this line out: the whole file (b.h:1) is not reached: no #include"
                 + " of it is taken.");
-    FirmwareFolder on =
-        folder.with("a.h", "#define WINGS 2\n".getBytes(StandardCharsets.UTF_8));
+    FirmwareFolder on = folder.with("a.h", "#define WINGS 2\n".getBytes(StandardCharsets.UTF_8));
     assertThat(of(on, "B").chain())
         .singleElement()
         .satisfies(

@@ -37,7 +37,8 @@ class DiffRoundTripTest {
 
   @Provide
   Arbitrary<String> texts() {
-    return Arbitraries.of("#define A 1\n", "b", "\n", "\r\n", "\n\n", "c\r\n", "\u00ff", "-x\n", "@")
+    return Arbitraries.of(
+            "#define A 1\n", "b", "\n", "\r\n", "\n\n", "c\r\n", "\u00ff", "-x\n", "@")
         .list()
         .ofMaxSize(40)
         .map(parts -> String.join("", parts));

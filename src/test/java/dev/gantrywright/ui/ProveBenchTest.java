@@ -59,8 +59,7 @@ class ProveBenchTest {
       open.until(() -> asks(end));
       boolean atRest = desk.link().live().get().of(end) == ContactState.TRIGGERED;
       open.run(() -> desk.link().touch(end, true));
-      open.until(
-          () -> (desk.link().live().get().of(end) == ContactState.TRIGGERED) != atRest);
+      open.until(() -> (desk.link().live().get().of(end) == ContactState.TRIGGERED) != atRest);
       open.run(() -> desk.link().touch(end, false));
       open.until(() -> !asks(end));
     }
@@ -108,8 +107,8 @@ class ProveBenchTest {
     open.click("#travel-run-3");
     open.until(() -> open.window().scene().lookup("#travel-run-3") == null);
     open.click("#travel-take");
-    assertThat(desk.profile().axes().get("x").stepsPerMm()).isCloseTo(
-            before * 100 / 98.61, org.assertj.core.api.Assertions.within(1e-3));
+    assertThat(desk.profile().axes().get("x").stepsPerMm())
+        .isCloseTo(before * 100 / 98.61, org.assertj.core.api.Assertions.within(1e-3));
     open.until(() -> kept(EventKind.CALIBRATION));
     open.run(() -> desk.values().undo());
     assertThat(desk.profile().axes().get("x").stepsPerMm()).isEqualTo(before);

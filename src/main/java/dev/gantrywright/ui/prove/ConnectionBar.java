@@ -57,10 +57,7 @@ final class ConnectionBar extends VBox {
     LinkDesk link = desk.link();
     try {
       link.connect(
-          desk.profile(),
-          PortMemory.address(text, desk.profile().link()),
-          HERTZ,
-          desk.firmware());
+          desk.profile(), PortMemory.address(text, desk.profile().link()), HERTZ, desk.firmware());
     } catch (LinkException unreadable) {
       words.setText(unreadable.getMessage());
     }

@@ -65,7 +65,8 @@ public final class ProveView extends ScrollPane implements Subscription {
     travel = new TravelPanel(desk);
     getStyleClass().add("sheet-scroll");
     setFitToWidth(true);
-    // As high as what it holds: the sheet's least height is none, and what is below must be reached.
+    // As high as what it holds: the sheet's least height is none, and what is below must be
+    // reached.
     setFitToHeight(false);
     setHbarPolicy(ScrollBarPolicy.NEVER);
     setFocusTraversable(false);

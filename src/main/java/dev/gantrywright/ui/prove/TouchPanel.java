@@ -133,7 +133,8 @@ final class TouchPanel extends Section {
             case BOUNCING, NOISY -> Mark.WARNING;
             default -> Mark.ERROR;
           };
-      String other = result.other().isEmpty() ? "" : " (" + PlaceNames.endstop(result.other()) + ")";
+      String other =
+          result.other().isEmpty() ? "" : " (" + PlaceNames.endstop(result.other()) + ")";
       Label words =
           Pieces.label(
               PlaceNames.endstop(result.end()) + " " + result.verdict().phrase() + other, "strong");

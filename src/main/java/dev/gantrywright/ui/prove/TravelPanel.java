@@ -65,8 +65,7 @@ final class TravelPanel extends Section {
                 Pieces.row(8, which, axis),
                 field(commanded, "travel-commanded", "travel.commanded", 6),
                 field(error, "travel-error", "travel.error", 5)),
-            Pieces.row(
-                16, field(measured, "travel-measured", "travel.measured", 6), add),
+            Pieces.row(16, field(measured, "travel-measured", "travel.measured", 6), add),
             runs,
             result,
             Pieces.row(12, take));
@@ -187,8 +186,7 @@ final class TravelPanel extends Section {
                                 Shown.number(rounded(computed)),
                                 Shown.number(
                                     rounded(
-                                        100
-                                            * (found.calibration().stepsPerMm() / computed - 1)))),
+                                        100 * (found.calibration().stepsPerMm() / computed - 1)))),
                             "quiet")));
     for (String warning : found.warnings()) {
       result
@@ -213,10 +211,7 @@ final class TravelPanel extends Section {
     Path file = desk.printer().file();
     TravelRuns kept =
         new TravelRuns(
-            axis.getValue(),
-            number(commanded).orElseThrow(),
-            values,
-            number(error).orElseThrow());
+            axis.getValue(), number(commanded).orElseThrow(), values, number(error).orElseThrow());
     desk.values()
         .edit(found.path(), rounded(found.calibration().stepsPerMm()))
         .ifPresentOrElse(
