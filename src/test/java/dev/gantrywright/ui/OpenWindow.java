@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
@@ -28,6 +29,7 @@ final class OpenWindow implements AutoCloseable {
   private static boolean started;
 
   private final Path data;
+  private Surroundings around;
   private WorkbenchWindow window;
   private Stage stage;
 
@@ -43,7 +45,8 @@ final class OpenWindow implements AutoCloseable {
     on(
         () -> {
           stage = new Stage();
-          window = new WorkbenchWindow(stage, Surroundings.in(data, workshop()));
+          around = Surroundings.in(data, workshop());
+          window = new WorkbenchWindow(stage, around);
           stage.setX(0);
           stage.setY(0);
           stage.setWidth(1280);
@@ -219,6 +222,18 @@ final class OpenWindow implements AutoCloseable {
   /** Ends as a kill does: nothing is closed or saved on the way out. */
   void kill() throws Exception {
     run(() -> stage.hide());
+    rest();
+  }
+
+  /** Waits for what still runs behind the window, so that nothing writes into a folder that goes. */
+  private void rest() throws Exception {
+    WaitForAsyncUtils.waitForFxEvents();
+    if (around.background() instanceof ThreadPoolExecutor pool) {
+      pool.setRejectedExecutionHandler(new ThreadPoolExecutor.DiscardPolicy());
+    }
+    around.background().shutdown();
+    around.background().awaitTermination(60, TimeUnit.SECONDS);
+    WaitForAsyncUtils.waitForFxEvents();
   }
 
   @Override
@@ -228,5 +243,6 @@ final class OpenWindow implements AutoCloseable {
           window.close();
           stage.hide();
         });
+    rest();
   }
 }
