@@ -30,8 +30,9 @@ import org.junit.jupiter.params.provider.MethodSource;
  * every command that is shown runs and prints what is shown.
  *
  * <p>Words behind the {@code sh} of a block: {@code needs=make,gcc} names programs without which it
- * is skipped; {@code no-run: reason} keeps it from being run, with the reason in the test's name. A block {@code text}
- * right below is held to what was printed; {@code text timing} is not, because it hangs on the clock.
+ * is skipped; {@code no-run: reason} keeps it from being run, with the reason in the test's name. A
+ * block {@code text} right below is held to what was printed; {@code text timing} is not, because
+ * it hangs on the clock.
  */
 class DocumentationTest {
   private static final Pattern NO_RUN = Pattern.compile("no-run:? *(.*)");
@@ -121,7 +122,8 @@ class DocumentationTest {
   private static boolean commands(MarkdownPage.Block block) {
     boolean shell = block.info().isEmpty() || block.info().matches("(sh|console)\\b.*");
     return shell
-        && ShownCommands.whole(block.lines()).stream().anyMatch(l -> l.startsWith(ShownCommands.START));
+        && ShownCommands.whole(block.lines()).stream()
+            .anyMatch(l -> l.startsWith(ShownCommands.START));
   }
 
   private static List<DynamicTest> blocks(MarkdownPage page) {

@@ -124,11 +124,16 @@ class FormatsPageTest {
     assertThat(meaning).as("meaning of %s", path).isNotEmpty();
     String find = field.path("find").asString("");
     String caution = field.path("caution").asString("");
-    page.append("| ").append(code(path))
-        .append(" | ").append(type(node))
-        .append(" | ").append(cell(unit(node, field)))
-        .append(" | ").append(range(node))
-        .append(" | ").append(cell(meaning))
+    page.append("| ")
+        .append(code(path))
+        .append(" | ")
+        .append(type(node))
+        .append(" | ")
+        .append(cell(unit(node, field)))
+        .append(" | ")
+        .append(range(node))
+        .append(" | ")
+        .append(cell(meaning))
         .append(find.isEmpty() ? "" : " How to find it: " + cell(find))
         .append(caution.isEmpty() ? "" : " **CAUTION.** " + cell(caution))
         .append(" |\n");

@@ -128,8 +128,6 @@ record MarkdownPage(Path file, List<String> lines) {
 
   static String anchor(String heading) {
     String text = heading.replaceAll("!?\\[([^\\]]*)\\]\\([^)]*\\)", "$1").strip();
-    return text.toLowerCase(Locale.ROOT)
-        .replaceAll("[^\\p{L}\\p{N}\\-_ ]", "")
-        .replace(' ', '-');
+    return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}\\-_ ]", "").replace(' ', '-');
   }
 }

@@ -20,14 +20,15 @@ import picocli.CommandLine;
 /**
  * Runs the commands that a page shows, in their order, in a workshop of its own: {@code
  * demo-profiles} and {@code ~} stand for folders in it. A command of Gantrywright runs in this
- * process, a plain file command or {@code make} in a shell. A comment {@code # exit status N} behind
- * a command says how it ends; without one it ends with 0.
+ * process, a plain file command or {@code make} in a shell. A comment {@code # exit status N}
+ * behind a command says how it ends; without one it ends with 0.
  */
 final class ShownCommands {
   static final String START = "java -jar target/gantrywright.jar ";
 
   private static final Pattern STATUS = Pattern.compile("\\s+# exit status (\\d)\\b.*$");
-  private static final Pattern SHELL = Pattern.compile("^(cp|mv|mkdir|sed|make|\\./|cd ~/\\S+ &&).*");
+  private static final Pattern SHELL =
+      Pattern.compile("^(cp|mv|mkdir|sed|make|\\./|cd ~/\\S+ &&).*");
   private static final Pattern WORD = Pattern.compile("'([^']*)'|\"([^\"]*)\"|(\\S+)");
 
   private final Path folder;
@@ -115,7 +116,9 @@ final class ShownCommands {
       }
       Pattern wanted =
           Pattern.compile(
-              Stream.of(tight(line).split("…", -1)).map(Pattern::quote).collect(Collectors.joining(".*")));
+              Stream.of(tight(line).split("…", -1))
+                  .map(Pattern::quote)
+                  .collect(Collectors.joining(".*")));
       int at = 0;
       while (at < left.size() && !wanted.matcher(left.get(at)).matches()) {
         at++;

@@ -50,6 +50,9 @@ final class VerbExamples {
     put("compute step-rate", "compute step-rate --steps-per-mm 80 --speed 200");
     put("compute endstop", "compute endstop --contact NC --input pull-up");
     put("compute calibrate", "compute calibrate --current 80 --commanded 100 --measured 98.6");
+    put(
+        "compute step-response",
+        "# no-run: needs a recording\ncompute step-response --record run.csv --power-step 0.5");
   }
 
   private VerbExamples() {}
@@ -66,7 +69,8 @@ final class VerbExamples {
     }
     StringBuilder block = new StringBuilder("```sh");
     for (String line : lines.split("\n")) {
-      block.append(line.startsWith("# ") ? " " + line.substring(2) : "\n" + ShownCommands.START + line);
+      block.append(
+          line.startsWith("# ") ? " " + line.substring(2) : "\n" + ShownCommands.START + line);
     }
     return block.append("\n```\n\n").toString();
   }

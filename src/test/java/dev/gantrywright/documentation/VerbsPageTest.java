@@ -42,8 +42,13 @@ class VerbsPageTest {
     page.append("| verb | |\n| --- | --- |\n");
     verbs.forEach(
         (name, verb) ->
-            page.append("| [").append(name).append("](#").append(name).append(") | ")
-                .append(cell(firstSentence(verb.getCommandSpec()))).append(" |\n"));
+            page.append("| [")
+                .append(name)
+                .append("](#")
+                .append(name)
+                .append(") | ")
+                .append(cell(firstSentence(verb.getCommandSpec())))
+                .append(" |\n"));
     page.append('\n');
     verbs.forEach((name, verb) -> tell(page, "## ", name, verb.getCommandSpec()));
     GeneratedPage.hold(Path.of("docs/verbs.md"), page.toString().stripTrailing() + "\n");
@@ -83,7 +88,9 @@ class VerbsPageTest {
     footer(page, verb);
     page.append(VerbExamples.block(name));
     verb.subcommands()
-        .forEach((part, sub) -> tell(page, level.strip() + "# ", name + " " + part, sub.getCommandSpec()));
+        .forEach(
+            (part, sub) ->
+                tell(page, level.strip() + "# ", name + " " + part, sub.getCommandSpec()));
   }
 
   private static void arguments(StringBuilder page, CommandSpec verb) {
@@ -108,8 +115,12 @@ class VerbsPageTest {
 
   private static void row(StringBuilder page, String what, ArgSpec argument) {
     String means = cell(String.join(" ", argument.description()));
-    page.append("| ").append(code(what)).append(" | ").append(means)
-        .append(argument.required() && argument.isOption() ? " Required." : "").append(" |\n");
+    page.append("| ")
+        .append(code(what))
+        .append(" | ")
+        .append(means)
+        .append(argument.required() && argument.isOption() ? " Required." : "")
+        .append(" |\n");
   }
 
   /** Lines that are set in stand in a block of their own; the others are one paragraph. */

@@ -225,7 +225,9 @@ final class OpenWindow implements AutoCloseable {
     rest();
   }
 
-  /** Waits for what still runs behind the window, so that nothing writes into a folder that goes. */
+  /**
+   * Waits for what still runs behind the window, so that nothing writes into a folder that goes.
+   */
   private void rest() throws Exception {
     WaitForAsyncUtils.waitForFxEvents();
     if (around.background() instanceof ThreadPoolExecutor pool) {
