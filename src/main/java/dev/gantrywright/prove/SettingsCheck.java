@@ -42,7 +42,8 @@ public final class SettingsCheck {
 
   /**
    * The lines that would bring the machine to the profile, to be sent one by one on an armed line;
-   * the last one stores them. Empty when nothing differs.
+   * the last one stores them. Empty when nothing differs. A value whose unit the firmware's own
+   * report does not show is left out: sent in the wrong unit it could burn a driver.
    */
   public List<String> linesToSend(Map<String, Value> stored) {
     List<String> lines = new ArrayList<>();
@@ -52,8 +53,10 @@ public final class SettingsCheck {
               Value value = stored.get(path);
               String command = dialect.settingCommands().get(field(path));
               if (value != null && command != null && scale(path, wanted, value) == 0) {
-                double scale = likelyScale(path, wanted, value.value());
-                lines.add(command + " " + letter(path) + number(wanted * scale));
+                double scale = firmwareScale(path, wanted, value.value(), stored);
+                if (scale != 0) {
+                  lines.add(command + " " + letter(path) + number(wanted * scale));
+                }
               }
             });
     if (!lines.isEmpty() && !dialect.save().isBlank()) {
@@ -128,15 +131,32 @@ public final class SettingsCheck {
     return 0;
   }
 
-  private static double likelyScale(String path, double wanted, double stored) {
-    double best = 1;
-    for (double scale : SCALES.getOrDefault(field(path), List.of(1.0))) {
-      if (Math.abs(Math.log(stored / (wanted * scale)))
-          < Math.abs(Math.log(stored / (wanted * best)))) {
-        best = scale;
+  /**
+   * The unit factor that the firmware keeps a value in: that of the axes which agree already, else
+   * the one that brings the report within a factor of five; 0 where neither tells.
+   */
+  private double firmwareScale(
+      String path, double wanted, double seen, Map<String, Value> stored) {
+    List<Double> scales = SCALES.getOrDefault(field(path), List.of(1.0));
+    if (scales.size() == 1) {
+      return scales.get(0);
+    }
+    for (Map.Entry<String, Double> other : expected().entrySet()) {
+      Value value = stored.get(other.getKey());
+      if (value != null && field(other.getKey()).equals(field(path))) {
+        double agreed = scale(other.getKey(), other.getValue(), value);
+        if (agreed != 0) {
+          return agreed;
+        }
       }
     }
-    return best;
+    for (double scale : scales) {
+      double ratio = seen / (wanted * scale);
+      if (ratio > 0.2 && ratio < 5) {
+        return scale;
+      }
+    }
+    return 0;
   }
 
   private static String unit(String path) {

@@ -3,8 +3,10 @@ package dev.gantrywright.prove;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.gantrywright.link.DialectFile;
+import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.prove.Check.Verdict;
 import dev.gantrywright.prove.StoredSettings.Value;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +59,21 @@ class SettingsCheckTest {
     stored.put("axes.x.driver.current", new Value(900, 0));
     assertThat(of("axes.x.driver.current").verdict()).isEqualTo(Verdict.FAIL);
     assertThat(check.linesToSend(stored)).containsExactly("M906 X800", "M500");
+  }
+
+  @Test
+  void aCurrentIsSentInTheUnitThatTheOtherAxesShowOrNotAtAll() throws Exception {
+    SettingsCheck sandpiper =
+        new SettingsCheck(
+            ProfileStore.read(Path.of("demo-profiles/sandpiper.printer.json")),
+            DialectFile.standard());
+    Map<String, Value> told = new HashMap<>();
+    told.put("axes.x.driver.current", new Value(0.5, 1));
+    told.put("axes.y.driver.current", new Value(900, 0));
+    assertThat(sandpiper.linesToSend(told)).containsExactly("M906 X900", "M500");
+    told.put("axes.x.driver.current", new Value(20, 0));
+    told.put("axes.y.driver.current", new Value(30, 0));
+    assertThat(sandpiper.linesToSend(told)).as("nothing tells A from mA").isEmpty();
   }
 
   @Test
