@@ -135,8 +135,7 @@ public final class SettingsCheck {
    * The unit factor that the firmware keeps a value in: that of the axes which agree already, else
    * the one that brings the report within a factor of five; 0 where neither tells.
    */
-  private double firmwareScale(
-      String path, double wanted, double seen, Map<String, Value> stored) {
+  private double firmwareScale(String path, double wanted, double seen, Map<String, Value> stored) {
     List<Double> scales = SCALES.getOrDefault(field(path), List.of(1.0));
     if (scales.size() == 1) {
       return scales.get(0);

@@ -6,6 +6,9 @@ import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Remark;
 import java.nio.file.Path;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -53,6 +56,25 @@ class DescribeUseTest {
         .isEqualTo("160");
     open.press(KeyCode.CONTROL, KeyCode.Y);
     assertThat(desk.profile().axes().get("x").stepsPerMm()).isEqualTo(80);
+  }
+
+  @Test
+  void theKeyboardReachesTheEndOfALongFormAndTheFormFollows() throws Exception {
+    open.click("#part-axes-x");
+    String last = "#edit-axes-x-motor-millihenries";
+    open.until(() -> open.window().scene().lookup(last) != null);
+    open.run(() -> open.window().scene().lookup(last).requestFocus());
+    open.until(() -> inSight(last));
+    open.run(() -> open.window().scene().lookup("#edit-axes-x-motor-fullSteps").requestFocus());
+    open.until(() -> inSight("#edit-axes-x-motor-fullSteps") && !inSight(last));
+  }
+
+  private boolean inSight(String selector) {
+    Node field = open.window().scene().lookup(selector);
+    ScrollPane pane = (ScrollPane) open.window().scene().lookup(".sheet-scroll");
+    Bounds seen = pane.localToScene(pane.getLayoutBounds());
+    Bounds at = field.localToScene(field.getLayoutBounds());
+    return at.getMinY() >= seen.getMinY() - 1 && at.getMaxY() <= seen.getMaxY() + 1;
   }
 
   @Test

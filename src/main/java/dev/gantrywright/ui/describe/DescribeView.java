@@ -10,6 +10,7 @@ import dev.gantrywright.ui.state.Subscriptions;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ChangeListener;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
@@ -73,9 +74,23 @@ public final class DescribeView extends ScrollPane implements Subscription {
     for (Node node = owner; node != null; node = node.getParent()) {
       if (node instanceof FieldRow row) {
         sheet.help(row);
+        reveal(row);
         return;
       }
     }
+  }
+
+  /** Scrolls no further than it takes to see the whole row that has the keyboard. */
+  private void reveal(FieldRow row) {
+    double view = getViewportBounds().getHeight();
+    double hidden = sheet.getHeight() - view;
+    if (hidden <= 0) {
+      return;
+    }
+    Bounds at = sheet.sceneToLocal(row.localToScene(row.getLayoutBounds()));
+    double top = getVvalue() * hidden;
+    double wanted = Math.max(Math.min(top, at.getMinY()), at.getMaxY() - view);
+    setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
   }
 
   private void refresh() {

@@ -114,7 +114,8 @@ public final class MarginSheet extends Region {
 
   @Override
   protected double computeMinHeight(double width) {
-    return 0;
+    // Never less than it needs: the pane around it then scrolls instead of cutting the form off.
+    return computePrefHeight(width);
   }
 
   @Override
