@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -20,6 +21,9 @@ import tools.jackson.databind.json.JsonMapper;
 public record FlashCommand(List<String> words, Optional<String> wholeChipErase) {
   /** Stands in a command for the image. */
   public static final String FILE = "{file}";
+
+  /** Read once: the window looks at a command with every key that is typed into it. */
+  private static final List<Pattern> ERASE_WORDS = patterns();
 
   public FlashCommand {
     words = List.copyOf(words);
@@ -59,11 +63,11 @@ public record FlashCommand(List<String> words, Optional<String> wholeChipErase) 
   /** A word that, in common flashing programs, asks for an erase of the whole chip. */
   private static Optional<String> eraseWord(List<String> words) {
     List<String> all = words.stream().map(w -> w.toLowerCase(Locale.ROOT)).toList();
-    for (String pattern : patterns()) {
+    for (Pattern pattern : ERASE_WORDS) {
       for (int i = 0; i < all.size(); i++) {
         // A file may be called anything; only what stands in the command itself counts.
         String word = all.get(i).replace(FILE, "");
-        if (word.matches(pattern)) {
+        if (pattern.matcher(word).matches()) {
           return Optional.of(words.get(i));
         }
       }
@@ -71,11 +75,11 @@ public record FlashCommand(List<String> words, Optional<String> wholeChipErase) 
     return Optional.empty();
   }
 
-  private static List<String> patterns() {
+  private static List<Pattern> patterns() {
     try (InputStream in = FlashCommand.class.getResourceAsStream("erase-words.json")) {
-      List<String> out = new ArrayList<>();
+      List<Pattern> out = new ArrayList<>();
       for (JsonNode row : JsonMapper.shared().readTree(in.readAllBytes()).get("patterns")) {
-        out.add(row.asString());
+        out.add(Pattern.compile(row.asString()));
       }
       return out;
     } catch (IOException e) {
