@@ -94,20 +94,22 @@ final class TouchPanel extends Section {
     if (test == null) {
       return;
     }
-    Optional<String> asked = test.asked();
-    prompt.setText(
-        asked
-            .map(each -> Texts.of("touch.press", PlaceNames.endstop(each)))
-            .orElse(Texts.of("touch.hands")));
+    // Asked first: samples come in on another thread, and the last press may end between two calls.
     if (test.done()) {
       finish();
+      return;
     }
+    prompt.setText(
+        test.asked()
+            .map(each -> Texts.of("touch.press", PlaceNames.endstop(each)))
+            .orElse(Texts.of("touch.hands")));
   }
 
   private void finish() {
     TouchReport report = test.report();
     String port = desk.link().status().get().port();
     test = null;
+    prompt.setText("");
     follow.stop();
     desk.link().tap(sample -> {});
     standing();
