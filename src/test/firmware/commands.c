@@ -69,7 +69,7 @@ static void answer(void) {
     case 115: identity(); break;
     case 119: endstops(); break;
     case 503: settings(); break;
-    case 112: serial_write("halted\n"); for (;;) { __asm volatile("wfi"); }
+    case 112: serial_write("halted\n"); for (;;) { board_wait(); }
     default: serial_write("error: unknown command "); serial_write(line); serial_write("\n"); return;
   }
   serial_write("ok\n");

@@ -1,7 +1,13 @@
 #include "inputs.h"
 #include "settings.h"
 
-__attribute__((section(".inputs"))) volatile uint8_t input_level[8];
+#ifdef __AVR__
+#define KEPT ".noinit" /* start-up must not wipe what the emulator has written */
+#else
+#define KEPT ".inputs"
+#endif
+
+__attribute__((section(KEPT))) volatile uint8_t input_level[8];
 
 struct stop {
   const char *name;

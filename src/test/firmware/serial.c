@@ -31,48 +31,10 @@ char serial_read(void) {
   return (char)DATA;
 }
 
-static void put(char c) {
+void serial_put(char c) {
   while (!(STATUS & ROOM)) {
   }
   DATA = (uint32_t)c;
 }
 
-void serial_write(const char *text) {
-  while (*text) {
-    put(*text++);
-  }
-}
-
-void serial_number(long value) {
-  char digits[12];
-  int n = 0;
-  unsigned long rest = value < 0 ? -(unsigned long)value : (unsigned long)value;
-  if (value < 0) {
-    put('-');
-  }
-  do {
-    digits[n++] = (char)('0' + rest % 10);
-    rest /= 10;
-  } while (rest);
-  while (n) {
-    put(digits[--n]);
-  }
-}
-
-/* Fixed point without a C library; enough for settings, not for arithmetic. */
-void serial_fixed(double value, int decimals) {
-  long scale = 1;
-  for (int i = 0; i < decimals; i++) {
-    scale *= 10;
-  }
-  long scaled = (long)(value * (double)scale + (value < 0 ? -0.5 : 0.5));
-  if (scaled < 0) {
-    put('-');
-    scaled = -scaled;
-  }
-  serial_number(scaled / scale);
-  put('.');
-  for (long unit = scale / 10; unit; unit /= 10) {
-    put((char)('0' + scaled / unit % 10));
-  }
-}
+void board_wait(void) { __asm volatile("wfi"); }

@@ -21,7 +21,11 @@
 #define BOARD_TITLE "another board"
 #endif
 
+#ifdef __AVR__
+#define SERIAL_CLOCK_HZ 16000000
+#else
 #define SERIAL_CLOCK_HZ 84000000
+#endif
 #define BAUD_RATE LINE_RATE
 
 #ifdef STOP_X_LOW

@@ -1,4 +1,4 @@
-/* The AVR sister of the test firmware: built and looked at, never run. */
+/* The AVR sister of the test firmware: built to be looked at; avr/main.c is the one that runs. */
 #include <avr/eeprom.h>
 #include <avr/interrupt.h>
 #include <avr/io.h>

@@ -9,7 +9,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The demo's Heron in a folder of its own, to be changed by a test like a user would. */
+/** A demo printer in a folder of its own, to be changed by a test like a user would. */
 final class BenchPrinter {
   private static final JsonMapper JSON = JsonMapper.shared();
 
@@ -21,18 +21,34 @@ final class BenchPrinter {
 
   /**
    * Copies the demo workshop and puts the test firmware's sources into its firmware folder, so that
-   * the folder builds for the emulated board.
+   * the folder builds for the emulated board; the printer is Heron.
    */
   static BenchPrinter in(Path folder) throws IOException {
+    return building(folder, "heron", "Makefile", "out/*.bin");
+  }
+
+  /** The same with Guillemot and its AVR board. */
+  static BenchPrinter avrIn(Path folder) throws IOException {
+    return building(folder, "guillemot", "avr/Makefile", "out/*.hex");
+  }
+
+  private static BenchPrinter building(Path folder, String name, String recipe, String artefact)
+      throws IOException {
     copy(Path.of("demo-profiles"), folder);
     copy(TestFirmware.SOURCES, folder.resolve("rookery-2.3").resolve("firmware"));
-    BenchPrinter printer = new BenchPrinter(folder.resolve("heron.printer.json"));
-    printer.set(
-        "build.command",
-        JSON.valueToTree(
-            List.of(
-                "make", "-C", "firmware", "TARGET={target}", "CONFIG=../config", "OUT=../out")));
-    printer.set("build.artefact", JSON.valueToTree("out/*.bin"));
+    BenchPrinter printer = new BenchPrinter(folder.resolve(name + ".printer.json"));
+    List<String> command =
+        List.of(
+            "make",
+            "-C",
+            "firmware",
+            "-f",
+            recipe,
+            "TARGET={target}",
+            "CONFIG=../config",
+            "OUT=../out");
+    printer.set("build.command", JSON.valueToTree(command));
+    printer.set("build.artefact", JSON.valueToTree(artefact));
     return printer;
   }
 

@@ -8,6 +8,7 @@ import java.nio.channels.SocketChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -18,19 +19,22 @@ import java.util.concurrent.TimeUnit;
  * bytes in RAM that a test writes while the board runs.
  */
 public final class EmulatedBoard implements AutoCloseable {
-  private static final long INPUTS = 0x20000000L;
+  private static final long ARM_INPUTS = 0x20000000L;
   private static final long FLASH = 0x08000000L;
   private static final int PATIENCE_SECONDS = 20;
 
   private final Process process;
+  private final long inputs;
   private final SocketChannel serial;
   private final SocketChannel control;
   private final Pty pty;
   private final Thread toBoard;
   private final Thread fromBoard;
 
-  private EmulatedBoard(Process process, SocketChannel serial, SocketChannel control, Pty pty) {
+  private EmulatedBoard(
+      Process process, long inputs, SocketChannel serial, SocketChannel control, Pty pty) {
     this.process = process;
+    this.inputs = inputs;
     this.serial = serial;
     this.control = control;
     this.pty = pty;
@@ -43,7 +47,7 @@ public final class EmulatedBoard implements AutoCloseable {
   }
 
   /**
-   * Boots the image.
+   * Boots an image on a Cortex-M4 part.
    *
    * @param work a folder for sockets and files; short, since socket names are limited
    * @param loader the bootloader's ELF file
@@ -54,22 +58,45 @@ public final class EmulatedBoard implements AutoCloseable {
       throws IOException, InterruptedException {
     Path folder = Files.createTempDirectory(work, "b");
     Path flash = Files.write(folder.resolve("flash.bin"), image);
+    return start(
+        folder,
+        ARM_INPUTS,
+        "qemu-system-arm",
+        "-M",
+        "netduinoplus2",
+        "-kernel",
+        loader.toString(),
+        "-device",
+        "loader,file=" + flash + ",addr=" + (FLASH + offset) + ",force-raw=on");
+  }
+
+  /**
+   * Boots an image on an AVR part with the core, memories and first serial port of the ATmega1281.
+   *
+   * @param work as above
+   * @param hex the image as Intel HEX
+   * @param inputs where the firmware keeps its inputs, as the linker's symbol gives it; AVR symbols
+   *     of RAM begin at 0x800000, and so does RAM in the emulator
+   */
+  public static EmulatedBoard bootAvr(Path work, Path hex, long inputs)
+      throws IOException, InterruptedException {
+    Path folder = Files.createTempDirectory(work, "b");
+    return start(
+        folder, inputs, "qemu-system-avr", "-M", "mega", "-device", "loader,file=" + hex);
+  }
+
+  private static EmulatedBoard start(Path folder, long inputs, String... machine)
+      throws IOException, InterruptedException {
     Path serialSocket = folder.resolve("s");
     Path controlSocket = folder.resolve("q");
-    List<String> command =
+    List<String> command = new ArrayList<>(List.of(machine));
+    command.addAll(
         List.of(
-            "qemu-system-arm",
-            "-M",
-            "netduinoplus2",
             "-nographic",
             "-monitor",
             "none",
             "-accel",
             "tcg",
-            "-kernel",
-            loader.toString(),
-            "-device",
-            "loader,file=" + flash + ",addr=" + (FLASH + offset) + ",force-raw=on",
             "-chardev",
             "socket,id=u,path=" + serialSocket + ",server=on,wait=on",
             "-serial",
@@ -77,7 +104,7 @@ public final class EmulatedBoard implements AutoCloseable {
             "-qtest",
             "unix:" + controlSocket + ",server=on,wait=off",
             "-qtest-log",
-            "/dev/null");
+            "/dev/null"));
     Process process =
         new ProcessBuilder(command)
             .redirectErrorStream(true)
@@ -85,7 +112,7 @@ public final class EmulatedBoard implements AutoCloseable {
             .start();
     SocketChannel serial = connect(process, serialSocket, folder);
     SocketChannel control = connect(process, controlSocket, folder);
-    return new EmulatedBoard(process, serial, control, Pty.open());
+    return new EmulatedBoard(process, inputs, serial, control, Pty.open());
   }
 
   private static SocketChannel connect(Process process, Path socket, Path folder)
@@ -113,7 +140,7 @@ public final class EmulatedBoard implements AutoCloseable {
   /** Sets an endstop input, in the firmware's order; true is a high level. */
   public void input(int index, boolean high) throws IOException {
     String line =
-        String.format(java.util.Locale.ROOT, "writeb 0x%x 0x%d%n", INPUTS + index, high ? 1 : 0);
+        String.format(java.util.Locale.ROOT, "writeb 0x%x 0x%d%n", inputs + index, high ? 1 : 0);
     control.write(ByteBuffer.wrap(line.replace("\r", "").getBytes(StandardCharsets.US_ASCII)));
     ByteBuffer answer = ByteBuffer.allocate(256);
     control.read(answer);

@@ -79,7 +79,7 @@ class EmulatedBoardTest {
         .contains("pass    endstops.xMin", "pass    endstops.zMin")
         .contains("fail    endstops.yMin.inverted: expected free, seen touched");
 
-    story("one polarity is flipped in the profile, and the way is gone again");
+    story("one polarity is put right in the profile, and the same way is gone again");
     printer.set("endstops.yMin.inverted", false);
     CommandRun after = buildLoadBootAndProve();
     assertThat(after.out()).doesNotContain("fail  ");
