@@ -81,8 +81,7 @@ public final class EmulatedBoard implements AutoCloseable {
   public static EmulatedBoard bootAvr(Path work, Path hex, long inputs)
       throws IOException, InterruptedException {
     Path folder = Files.createTempDirectory(work, "b");
-    return start(
-        folder, inputs, "qemu-system-avr", "-M", "mega", "-device", "loader,file=" + hex);
+    return start(folder, inputs, "qemu-system-avr", "-M", "mega", "-device", "loader,file=" + hex);
   }
 
   private static EmulatedBoard start(Path folder, long inputs, String... machine)
