@@ -10,13 +10,44 @@ final class CommentText {
   /** The lines of one or more comments, marks and rulers taken off, blank lines dropped. */
   static List<String> lines(String raw) {
     List<String> out = new ArrayList<>();
-    for (String line : raw.split("\\r\\n|\\n|\\r", -1)) {
+    for (String line : apart(raw).split("\\r\\n|\\n|\\r", -1)) {
       String text = plain(line);
       if (!text.isEmpty() && !isRuler(text)) {
         out.add(text);
       }
     }
     return out;
+  }
+
+  /** A line end behind each closed comment, so that the next one on its line stands for itself. */
+  private static String apart(String raw) {
+    if (!raw.contains("*/")) {
+      return raw;
+    }
+    StringBuilder out = new StringBuilder();
+    int at = 0;
+    while (at < raw.length()) {
+      int end = at + 1;
+      boolean closed = false;
+      if (raw.startsWith("//", at)) {
+        end = lineEnd(raw, at);
+      } else if (raw.startsWith("/*", at)) {
+        int close = raw.indexOf("*/", at + 2);
+        closed = close >= 0;
+        end = closed ? close + 2 : raw.length();
+      }
+      out.append(raw, at, end).append(closed ? "\n" : "");
+      at = end;
+    }
+    return out.toString();
+  }
+
+  private static int lineEnd(String raw, int from) {
+    int end = from;
+    while (end < raw.length() && raw.charAt(end) != '\n' && raw.charAt(end) != '\r') {
+      end++;
+    }
+    return end;
   }
 
   /** One line without its marks. */

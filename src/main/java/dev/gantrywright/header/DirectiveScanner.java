@@ -17,6 +17,9 @@ final class DirectiveScanner extends SourceCursor {
   private static final byte[] PRAGMA = {'_', 'P', 'r', 'a', 'g', 'm', 'a'};
   private static final byte[] DEFINE = {'d', 'e', 'f', 'i', 'n', 'e'};
 
+  /** From the start of {@code /*#define X} to the end of its comment's text. */
+  private static final int SHORTEST_OFF = 11;
+
   private final DirectiveTable table;
   private final List<Fault> faults = new ArrayList<>();
   private int[] chain = new int[16];
@@ -137,7 +140,7 @@ final class DirectiveScanner extends SourceCursor {
 
   private void blockDefinition(int start) {
     int close = p - 2;
-    if (close < start + 12 || !offKeyword(start + 2, close)) {
+    if (close < start + SHORTEST_OFF || !offKeyword(start + 2, close)) {
       return;
     }
     for (int q = start; q < close; q++) {
@@ -145,21 +148,44 @@ final class DirectiveScanner extends SourceCursor {
         return;
       }
     }
-    int after = p;
-    while (after < n && blank(b[after])) {
-      after++;
-    }
+    int after = behindComments(p);
     boolean alone = after >= n || lineEnd(after) > 0;
     boolean note = at(after) == '/' && at(after + 1) == '/';
     if (alone || note) {
       int resume = p;
+      int end = behindBlanks(p);
       p = after;
       if (note) {
         skipLineComment();
       }
+      boolean noted = note || end < after;
       offDefinition(start, start + 2, close, p, DirectiveTable.IN_BLOCK_COMMENT);
-      p = note ? p : resume;
+      p = noted ? p : resume;
     }
+  }
+
+  private int behindBlanks(int from) {
+    int q = from;
+    while (q < n && blank(b[q])) {
+      q++;
+    }
+    return q;
+  }
+
+  /** The offset behind blanks and comments that end on the same line. */
+  private int behindComments(int from) {
+    int q = behindBlanks(from);
+    while (at(q) == '/' && at(q + 1) == '*') {
+      int close = q + 2;
+      while (close < n && lineEnd(close) == 0 && (b[close] != '*' || at(close + 1) != '/')) {
+        close++;
+      }
+      if (close >= n || lineEnd(close) > 0) {
+        return q;
+      }
+      q = behindBlanks(close + 2);
+    }
+    return q;
   }
 
   /** Whether the comment text from {@code from} on begins with a hash and {@code define}. */

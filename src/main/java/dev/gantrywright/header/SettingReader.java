@@ -56,7 +56,8 @@ final class SettingReader {
   /** The comment behind the value, without marks. */
   private String behind(int row, ValueText value) {
     int to = file.table().end(row);
-    int from = Math.min(value.end(), to);
+    boolean inComment = file.table().has(row, DirectiveTable.IN_BLOCK_COMMENT);
+    int from = Math.min(inComment ? value.limit() + 2 : value.end(), to);
     return String.join("\n", CommentText.lines(file.text(from, to)));
   }
 

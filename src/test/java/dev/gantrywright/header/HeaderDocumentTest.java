@@ -41,6 +41,19 @@ class HeaderDocumentTest {
   }
 
   @Test
+  void takesTheMarksOffEveryCommentBehindAValue() {
+    assertThat(only("/* #define X 7 */ // note\n").comment()).isEqualTo("note");
+    assertThat(only("/* #define X 7 *//* in mm */\n").comment()).isEqualTo("in mm");
+    assertThat(only("/* #define X 7 */ /* a */ // b\n").comment()).isEqualTo("a\nb");
+    assertThat(only("/*#define X*/\n").comment()).isEmpty();
+    assertThat(only("#define X 7 /* a */ // b\n").comment()).isEqualTo("a\nb");
+    assertThat(only("#define X 7 /* a *//* b */  /**< c */\n").comment()).isEqualTo("a\nb\nc");
+    assertThat(only("#define X 7 // see /* the */ drawing\n").comment())
+        .isEqualTo("see /* the */ drawing");
+    assertThat(only("/* a */ /* b */\n#define X 7\n").comment()).isEqualTo("a\nb");
+  }
+
+  @Test
   void keepsSpansOfTheOriginalBytes() {
     String text = "  #  define  FEED /* a */ 12 /* b */ + 1   // end\n";
     Setting s = only(text);
