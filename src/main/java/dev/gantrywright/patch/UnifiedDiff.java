@@ -14,7 +14,9 @@ import java.util.TreeMap;
  * The unified diff of files as {@code git apply} and {@code patch -p1} take it, byte for byte.
  *
  * <p>A line ends at its line feed, as those two programs see it; a carriage return before it and a
- * byte order mark are part of the line and stay. Three lines of context.
+ * byte order mark are part of the line and stay. Three lines of context. The line {@code diff -u}
+ * before each file ends the hunk before it for a reader that counts lines anew, such as {@code git
+ * apply --recount} on a diff edited by hand.
  */
 public final class UnifiedDiff {
   private static final int CONTEXT = 3;
@@ -45,6 +47,7 @@ public final class UnifiedDiff {
     if (deltas.isEmpty()) {
       return out.toByteArray();
     }
+    out.writeBytes(bytes("diff -u " + name("a/" + path) + " " + name("b/" + path) + "\n"));
     out.writeBytes(bytes("--- " + DiffPath.of("a/" + path) + "\n"));
     out.writeBytes(bytes("+++ " + DiffPath.of("b/" + path) + "\n"));
     int shift = 0;
@@ -52,6 +55,10 @@ public final class UnifiedDiff {
       shift = hunk(out, hunk, old, now, shift);
     }
     return out.toByteArray();
+  }
+
+  private static String name(String path) {
+    return DiffPath.of(path).strip();
   }
 
   /** Deltas whose context would touch or overlap share a hunk. */

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -95,6 +97,23 @@ class UnifiedDiffTest {
   }
 
   @Test
+  void gitCountsTheLinesOfSeveralFilesAnew() throws IOException {
+    Tool.need("git");
+    Map<String, byte[]> before = new TreeMap<>();
+    Map<String, byte[]> after = new TreeMap<>();
+    for (String path : List.of("a b.h", "c.h", "f\u00fc\".h")) {
+      before.put(path, bytes("a\r\nb\nc"));
+      after.put(path, bytes("a\r\nB\nc"));
+      Files.write(dir.resolve(path), before.get(path));
+    }
+    Path patch = Files.write(dir.resolve("x.patch"), UnifiedDiff.of(before, after));
+    Tool.mustRun(dir, "git", "apply", "--recount", "--whitespace=nowarn", patch.toString());
+    for (String path : after.keySet()) {
+      assertThat(Files.readAllBytes(dir.resolve(path))).as(path).isEqualTo(after.get(path));
+    }
+  }
+
+  @Test
   void equalFilesGiveNothing() {
     assertThat(UnifiedDiff.of("x.h", bytes("a\n"), bytes("a\n"))).isEmpty();
   }
@@ -104,7 +123,7 @@ class UnifiedDiffTest {
     byte[] diff = UnifiedDiff.of("c/x.h", bytes("a\nb\nc\nd\ne\n"), bytes("a\nb\nc\nd\nE"));
     assertThat(new String(diff, StandardCharsets.ISO_8859_1))
         .isEqualTo(
-            "--- a/c/x.h\n+++ b/c/x.h\n@@ -2,4 +2,4 @@\n b\n c\n d\n-e\n+E\n"
+            "diff -u a/c/x.h b/c/x.h\n--- a/c/x.h\n+++ b/c/x.h\n@@ -2,4 +2,4 @@\n b\n c\n d\n-e\n+E\n"
                 + "\\ No newline at end of file\n");
   }
 
@@ -132,7 +151,7 @@ class UnifiedDiffTest {
     StringBuilder out = new StringBuilder();
     int at = 0;
     String[] lines = diff.split("(?<=\n)");
-    for (int i = 2; i < lines.length; i++) {
+    for (int i = 3; i < lines.length; i++) {
       String line = lines[i];
       boolean bare = i + 1 < lines.length && lines[i + 1].startsWith("\\ No newline");
       String body = line.substring(1);
