@@ -23,6 +23,12 @@ public record Edit(Span span, byte[] replacement) {
     return replacement.length - span.length();
   }
 
+  /** The edit as a refusal names it. */
+  String words() {
+    String text = new String(replacement, StandardCharsets.ISO_8859_1);
+    return "\"" + text + "\" for bytes " + span.start() + " to " + span.end();
+  }
+
   /** Whether the two cannot be made independently: they overlap or touch. */
   boolean touches(Edit other) {
     return span.start() <= other.span.end() && other.span.start() <= span.end();

@@ -15,7 +15,7 @@ public record FileEdits(String path, String sha256, List<Edit> edits) {
   /**
    * Sorts the edits and checks that they are disjoint.
    *
-   * @throws IllegalArgumentException when two overlap
+   * @throws IllegalArgumentException when two overlap; it names both
    */
   public FileEdits {
     List<Edit> sorted = new ArrayList<>(edits);
@@ -27,7 +27,8 @@ public record FileEdits(String path, String sha256, List<Edit> edits) {
       Span span = sorted.get(i).span();
       boolean twice = before.equals(span) && span.length() == 0;
       if (span.start() < before.end() || twice) {
-        throw new IllegalArgumentException(path + ": edits overlap at byte " + span.start());
+        throw new IllegalArgumentException(
+            path + ": " + sorted.get(i - 1).words() + " and " + sorted.get(i).words() + " overlap");
       }
     }
     edits = List.copyOf(sorted);

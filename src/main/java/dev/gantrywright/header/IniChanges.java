@@ -48,11 +48,28 @@ final class IniChanges {
     if (entry.value().equals(change.value())) {
       return new Proposal.Already(document.path(), entry.line());
     }
+    String[] lines = change.value().split("\n", -1);
+    if (lines.length > 1 && lines.length == entry.lineSpans().size()) {
+      return checked(document, change, lineByLine(document, entry, lines), entry);
+    }
     Span span = entry.valueSpan();
     String text = change.value().replace("\n", eol(document) + indent(document, entry));
     boolean bare = span.length() == 0 && !blankBefore(document, span.start());
     String spaced = bare && !text.isEmpty() ? " " + text : text;
-    return checked(document, change, beside(document, span, spaced), entry);
+    return checked(document, change, List.of(beside(document, span, spaced)), entry);
+  }
+
+  /** Only the lines that differ, so that comments between them stay. */
+  private static List<Edit> lineByLine(
+      IniDocument document, IniDocument.Entry entry, String[] lines) {
+    List<Edit> out = new ArrayList<>();
+    for (int i = 0; i < lines.length; i++) {
+      Span span = entry.lineSpans().get(i);
+      if (!document.source().text(span.start(), span.end()).equals(lines[i])) {
+        out.add(beside(document, span, lines[i]));
+      }
+    }
+    return out;
   }
 
   /** The edit that keeps a comment behind the value at its column where the new text fits. */
@@ -78,14 +95,14 @@ final class IniChanges {
     String value = change.value().replace("\n", eol(document) + "  ");
     String line = eol(document) + change.key() + " = " + value;
     Edit edit = new Edit(new Span(end, end), line.getBytes(document.source().charset()));
-    return checked(document, change, edit, null);
+    return checked(document, change, List.of(edit), null);
   }
 
   /** The edit if the file, read again, then has the value and otherwise what it had. */
   private Proposal checked(
-      IniDocument document, Change.SetKey change, Edit edit, IniDocument.Entry before) {
+      IniDocument document, Change.SetKey change, List<Edit> edits, IniDocument.Entry before) {
     byte[] input = document.source().bytes();
-    byte[] output = FileEdits.of(document.path(), input, List.of(edit)).apply(input);
+    byte[] output = FileEdits.of(document.path(), input, edits).apply(input);
     IniDocument after = IniDocument.of(document.path(), output);
     boolean set =
         after
@@ -103,10 +120,10 @@ final class IniChanges {
               + ": the value cannot be written so that it is read back the same",
           false);
     }
-    int offset = before == null ? edit.span().start() : before.keySpan().start();
+    int offset = before == null ? edits.get(0).span().start() : before.keySpan().start();
     int line = document.source().lineOf(offset);
     return new Proposal.Edits(
-        document.path(), List.of(edit), offset, document.source().line(line), -1, false, "");
+        document.path(), edits, offset, document.source().line(line), -1, false, "");
   }
 
   private static boolean blankBefore(IniDocument document, int offset) {

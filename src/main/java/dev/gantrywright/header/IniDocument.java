@@ -19,9 +19,20 @@ public final class IniDocument {
    * @param line line of the key, counted from 1
    * @param keySpan the key
    * @param valueSpan the value from its first to its last byte; where it would go if it is empty
+   * @param lineSpans each line of the value
    */
   public record Entry(
-      String section, String key, String value, int line, Span keySpan, Span valueSpan) {}
+      String section,
+      String key,
+      String value,
+      int line,
+      Span keySpan,
+      Span valueSpan,
+      List<Span> lineSpans) {
+    public Entry {
+      lineSpans = List.copyOf(lineSpans);
+    }
+  }
 
   private final SourceFile source;
   private final IniReader.Reading reading;

@@ -32,6 +32,7 @@ final class IniReader {
     private int valueStart;
     private int valueEnd;
     private final List<String> lines = new ArrayList<>();
+    private final List<Span> spans = new ArrayList<>();
   }
 
   private IniReader(SourceFile file) {
@@ -84,6 +85,7 @@ final class IniReader {
     if (open != null && first - from > open.indent) {
       int end = valueEnd(first, to);
       open.lines.add(file.text(first, end));
+      open.spans.add(new Span(first, end));
       open.valueStart = open.valueStart < 0 ? first : open.valueStart;
       open.valueEnd = end;
       return;
@@ -135,6 +137,7 @@ final class IniReader {
     open.valueStart = end > value ? value : -1;
     open.valueEnd = end > value ? end : equals + 1;
     open.lines.add(file.text(value, end));
+    open.spans.add(new Span(value, end));
     if (sections.isEmpty()) {
       sections.add(section);
     }
@@ -159,8 +162,10 @@ final class IniReader {
       return;
     }
     List<String> lines = open.lines;
+    List<Span> spans = open.spans;
     if (lines.size() > 1 && lines.get(0).isEmpty()) {
       lines = lines.subList(1, lines.size());
+      spans = spans.subList(1, spans.size());
     }
     int start = open.valueStart < 0 ? open.valueEnd : open.valueStart;
     entries.add(
@@ -170,7 +175,8 @@ final class IniReader {
             String.join("\n", lines),
             open.line,
             open.span,
-            new Span(start, open.valueEnd)));
+            new Span(start, open.valueEnd),
+            spans));
     open = null;
   }
 }

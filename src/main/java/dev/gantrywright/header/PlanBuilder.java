@@ -14,8 +14,6 @@ import java.util.TreeMap;
  * the folder is read again, and what was refused then gets another chance.
  */
 final class PlanBuilder {
-  private static final int MOST_ROUNDS = 100;
-
   private final FirmwareFolder original;
   private final List<Change> changes;
   private final Outcome[] outcomes;
@@ -38,17 +36,16 @@ final class PlanBuilder {
 
   void run() {
     Arrays.fill(waiting, true);
-    Conflicts conflicts = new Conflicts();
+    Conflicts conflicts = new Conflicts(original);
     for (int i = 0; i < outcomes.length; i++) {
-      String conflict = conflicts.with(changes.get(i));
+      String conflict = conflicts.with(i + 1, changes.get(i));
       if (conflict != null) {
         outcomes[i] = new Outcome.Refused(conflict);
         waiting[i] = false;
       }
     }
-    int rounds = 0;
-    while (rounds++ < MOST_ROUNDS && round()) {
-      // another round
+    while (round()) {
+      // each round settles a change at least
     }
   }
 
@@ -88,7 +85,7 @@ final class PlanBuilder {
       List<Edit> round = edits.computeIfAbsent(wanted.path(), p -> new ArrayList<>());
       boolean touches = wanted.edits().stream().anyMatch(e -> round.stream().anyMatch(e::touches));
       if (touches) {
-        outcomes[i] = new Outcome.Refused("it touches another change of this plan");
+        outcomes[i] = new Outcome.Refused("it waits for another change of this plan");
         return;
       }
       String newLine = tried.newLine();

@@ -32,11 +32,6 @@ public sealed interface FolderPlace {
     public String value() {
       return entry.value().substring(start, end);
     }
-
-    /** The key's whole value with another value for the macro. */
-    public String with(String text) {
-      return entry.value().substring(0, start) + text + entry.value().substring(end);
-    }
   }
 
   /** Finds the place: a header's setting, a key, or a macro among a key's flags. */

@@ -33,6 +33,7 @@ final class ProfileWishes {
   private final List<Wish> wishes = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
   private final List<String> unchanged = new ArrayList<>();
+  private final FlagWishes flags = new FlagWishes();
 
   private ProfileWishes(MappedPlaces places) {
     this.folder = places.folder();
@@ -60,6 +61,7 @@ final class ProfileWishes {
               }
             });
     byMacro.values().forEach(result::macro);
+    result.wishes.addAll(result.flags.wishes());
     return result;
   }
 
@@ -284,16 +286,8 @@ final class ProfileWishes {
         group,
         place.value(),
         (asked, spelled) -> {
-          String cause = asked.path() + " = " + asked.shown();
           if (spelled instanceof Spelled.Text text) {
-            wish(
-                asked,
-                List.of(
-                    new Change.SetKey(
-                        place.entry().section(),
-                        place.entry().key(),
-                        place.with(text.text()),
-                        cause)));
+            flags.add(asked.path(), asked.shown(), asked.entry().macro(), place, text.text());
           } else if (spelled instanceof Spelled.AlreadySo) {
             unchanged.add(asked.path());
           } else {

@@ -1,9 +1,11 @@
 package dev.gantrywright.header;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -39,6 +41,8 @@ class EditPlanTest {
         .isEqualTo("  #define A 1 // x\n");
     assertThat(after("/* #define A 1 */\n", new Change.SwitchOn("A", "")))
         .isEqualTo("#define A 1\n");
+    assertThat(after("/*#define A*/ /* in mm */\n", new Change.SwitchOn("A", "")))
+        .isEqualTo("#define A /* in mm */\n");
     assertThat(after("  #define A \\\n 1\n", new Change.SwitchOff("A", "")))
         .isEqualTo("  //#define A \\\n 1\n");
   }
@@ -92,6 +96,73 @@ class EditPlanTest {
     assertThat(after("#define A\"x\"\n", set("A", "(4 + 2)"))).isEqualTo("#define A (4 + 2)\n");
     assertThat(after("#define R\"(\n", set("R", "7"))).isEqualTo("#define R 7\n");
     assertThat(after("#define A+1 // n\n", set("A", "B"))).isEqualTo("#define A B // n\n");
+  }
+
+  private static List<Outcome> outcomes(String text, Change... changes) {
+    return EditPlan.of(folder(text), List.of(changes)).outcomes();
+  }
+
+  private static void conflict(String text, Change first, Change second, String reason) {
+    List<Outcome> outcomes = outcomes(text, first, second);
+    assertThat(outcomes.get(0)).isInstanceOf(Outcome.Applied.class);
+    assertThat(outcomes.get(1)).isEqualTo(new Outcome.Refused(reason));
+  }
+
+  @Test
+  void namesBothChangesOfAConflictAndWhereItIs() {
+    String text = "#define B 0\n#define L { 1, { 2, 3 } }\n//#define S\n";
+    conflict(
+        text,
+        set("L", "{ 4, 5 }"),
+        set("L", "{ 4, 6 }"),
+        "change 2 (L = { 4, 6 }) conflicts with change 1 (L = { 4, 5 }): both are about the value"
+            + " of L at perch.h:2; change 1 stands");
+    conflict(
+        text,
+        new Change.SetElement("L", List.of(1, 0), "7", "bed.minimum = 7"),
+        new Change.SetElement("L", List.of(1), "{ 8, 9 }", ""),
+        "change 2 (L[1] = { 8, 9 }) conflicts with change 1 (bed.minimum = 7): both are about the"
+            + " value of L at perch.h:2; change 1 stands");
+    conflict(
+        text,
+        new Change.SwitchOn("S", ""),
+        new Change.SwitchOff("S", ""),
+        "change 2 (S off) conflicts with change 1 (S on): both are about the switch S at"
+            + " perch.h:3; change 1 stands");
+    assertThat(outcomes(text, set("B", "1"), set("L", "{ 4 }"), new Change.SetElement("L", 0, "5", "")))
+        .last()
+        .asString()
+        .contains("change 3 (L[0] = 5) conflicts with change 2 (L = { 4 })");
+  }
+
+  @Test
+  void changesThatAgreeOrStandSideBySideAreNoConflict() {
+    String text = "#define L { 1, 2 } // note\n";
+    assertThat(
+            after(
+                text,
+                new Change.SetElement("L", 0, "5", "a"),
+                new Change.SetElement("L", 1, "6", "b")))
+        .isEqualTo("#define L { 5, 6 } // note\n");
+    assertThat(outcomes(text, set("L", "{ 5, 6 }"), set("L", " { 5, 6 }")))
+        .hasOnlyElementsOfTypes(Outcome.Applied.class, Outcome.AlreadySo.class);
+  }
+
+  @Test
+  void everyElementOfALongListIsSetInOnePlan() {
+    String old = "1, ".repeat(149) + "1";
+    Change[] changes = new Change[150];
+    Arrays.setAll(changes, i -> new Change.SetElement("L", i, "22", ""));
+    assertThat(after("#define L { " + old + " }   // note\n", changes))
+        .isEqualTo("#define L { " + old.replace("1", "22") + " } // note\n");
+  }
+
+  @Test
+  void namesTwoEditsThatOverlap() {
+    Edit one = new Edit(new Span(8, 12), "ab".getBytes(StandardCharsets.UTF_8));
+    Edit two = new Edit(new Span(10, 14), "cd".getBytes(StandardCharsets.UTF_8));
+    assertThatThrownBy(() -> FileEdits.of("perch.h", new byte[20], List.of(two, one)))
+        .hasMessage("perch.h: \"ab\" for bytes 8 to 12 and \"cd\" for bytes 10 to 14 overlap");
   }
 
   private static Change set(String name, String value) {

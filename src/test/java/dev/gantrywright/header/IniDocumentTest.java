@@ -81,13 +81,37 @@ class IniDocumentTest {
   void setsAValueOfSeveralLines() {
     assertThat(set("[a]\r\nk = 1\r\n", "a", "k", "-DA\n-DB"))
         .isEqualTo("[a]\r\nk = -DA\r\n  -DB\r\n");
-    assertThat(set(TEXT, "nest", "flags", "-DX\n-DY")).contains("flags =\n  -DX\n  -DY\nempty =");
+    assertThat(set(TEXT, "nest", "flags", "-DX\n-DY")).contains("flags =\n  -DX\n  ; a comment between\n  -DY\nempty =");
+    assertThat(set(TEXT, "nest", "flags", "-DX")).contains("flags =\n  -DX\nempty =");
+    assertThat(set("[a]\nk = -DA    ; one\n    -DB=1 ; two\n", "a", "k", "-DA\n-DB=22"))
+        .isEqualTo("[a]\nk = -DA    ; one\n    -DB=22 ; two\n");
   }
 
   @Test
   void addsAKeyToASectionThatHasNone() {
     assertThat(set("[a]\nk = 1\n\n[b]\nl = 2", "a", "m", "3"))
         .isEqualTo("[a]\nk = 1\nm = 3\n\n[b]\nl = 2");
+  }
+
+  @Test
+  void namesBothChangesOfAConflictAndWhereItIs() {
+    FirmwareFolder folder =
+        FirmwareFolder.of(
+            Path.of("f"), Map.of("build.ini", TEXT.getBytes(StandardCharsets.UTF_8)), Map.of());
+    List<Outcome> outcomes =
+        EditPlan.of(
+                folder,
+                List.of(
+                    new Change.SetKey("nest", "board", "heron", "board.constant = heron"),
+                    new Change.SetKey("roost : nest", "board", "gull", ""),
+                    new Change.SetKey("nest", "board", "gull", "")))
+            .outcomes();
+    assertThat(outcomes.get(1)).isInstanceOf(Outcome.Applied.class);
+    assertThat(outcomes.get(2))
+        .isEqualTo(
+            new Outcome.Refused(
+                "change 3 ([nest] board = gull) conflicts with change 1 (board.constant = heron):"
+                    + " both are about the key [nest] board at build.ini:5; change 1 stands"));
   }
 
   @Test

@@ -114,6 +114,56 @@ class PatchPlanTest {
   }
 
   @Test
+  void severalFlagsOfOneBuildSettingAreWrittenTogether() throws Exception {
+    String ini = "[build]\nflags = -Os -DAMPS_X=600 ; hot\n  -DAMPS_Y=600 -DAMPS_Z=500\n";
+    FirmwareFolder folder =
+        FirmwareFolder.of(
+            Path.of("hum"),
+            Map.of(
+                "hum.h",
+                "#define A 1\n".getBytes(StandardCharsets.UTF_8),
+                "hum.ini",
+                ini.getBytes(StandardCharsets.UTF_8)),
+            Map.of());
+    String entry = "{\"macro\": \"AMPS_%s\", \"section\": \"build\", \"sure\": true, \"unit\": \"mA\"}";
+    NameMap map =
+        NameMapJson.parse(
+            "{\"fields\": {"
+                + "\"axes.x.driver.current\": %s, \"axes.y.driver.current\": %s,"
+                    .formatted(entry.formatted("X"), entry.formatted("Y"))
+                + "\"axes.z.driver.current\": %s}, \"boards\": [], \"targets\": []}"
+                    .formatted(entry.formatted("Z")),
+            "test");
+    PrinterProfile profile =
+        ProfileStore.parse(
+            "test",
+            """
+            {"format": 1, "axes": {"x": {"driver": {"current": 0.85}},
+              "y": {"driver": {"current": 1.2}}, "z": {"driver": {"current": 0.5}}}}
+            """
+                .getBytes(StandardCharsets.UTF_8));
+    PatchPlan plan = PatchPlan.of(profile, map, folder);
+    assertThat(plan.refusals()).isEmpty();
+    assertThat(after(plan, "hum.ini"))
+        .isEqualTo("[build]\nflags = -Os -DAMPS_X=850 ; hot\n  -DAMPS_Y=1200 -DAMPS_Z=500\n");
+    assertThat(plan.lines().get(0).path()).isEqualTo("axes.x.driver.current, axes.y.driver.current");
+    assertThat(plan.unchanged()).containsExactly("axes.z.driver.current");
+  }
+
+  @Test
+  void twoChangesOfALineInAFileThatIsNotUtf8AreShownInItsOwnLetters() {
+    byte[] latin1 = "#define L { 1, 2 } // \u00b5m\r\n".getBytes(StandardCharsets.ISO_8859_1);
+    FirmwareFolder folder = FirmwareFolder.of(Path.of("hum"), Map.of("l.h", latin1), Map.of());
+    PatchPlan plan =
+        PatchPlan.of(List.of(HandChange.set("L[0]=3"), HandChange.set("L[1]=4")), folder);
+    assertThat(plan.lines()).hasSize(1);
+    assertThat(plan.lines().get(0).before()).isEqualTo("#define L { 1, 2 } // \u00b5m");
+    assertThat(plan.lines().get(0).after()).isEqualTo("#define L { 3, 4 } // \u00b5m");
+    assertThat(plan.after().get("l.h"))
+        .isEqualTo("#define L { 3, 4 } // \u00b5m\r\n".getBytes(StandardCharsets.ISO_8859_1));
+  }
+
+  @Test
   void everyChangedLineNamesItsCause() throws Exception {
     PatchPlan plan =
         plan(
