@@ -29,7 +29,8 @@ final class FlagWishes {
    */
   void add(String path, String value, String macro, FolderPlace.InFlags place, String text) {
     Key key = new Key(place.document().path(), place.entry().section(), place.entry().key());
-    byKey.computeIfAbsent(key, k -> new ArrayList<>())
+    byKey
+        .computeIfAbsent(key, k -> new ArrayList<>())
         .add(new Flag(path, value, macro, place, text));
   }
 

@@ -25,7 +25,9 @@ class PatchVerbTest {
   void printsTheDiffAndNothingElse() {
     CommandRun run = CommandRun.of("patch", folder.toString(), "--set", "WING=2", "--on", "TAIL");
     assertThat(run.status()).isZero();
-    assertThat(run.out()).startsWith("diff -u a/a.h b/a.h\n--- a/a.h\n+++ b/a.h\n@@ ").contains("+#define WING 2\r\n");
+    assertThat(run.out())
+        .startsWith("diff -u a/a.h b/a.h\n--- a/a.h\n+++ b/a.h\n@@ ")
+        .contains("+#define WING 2\r\n");
     assertThat(run.err()).isEmpty();
   }
 

@@ -129,7 +129,9 @@ class EditPlanTest {
         new Change.SwitchOff("S", ""),
         "change 2 (S off) conflicts with change 1 (S on): both are about the switch S at"
             + " perch.h:3; change 1 stands");
-    assertThat(outcomes(text, set("B", "1"), set("L", "{ 4 }"), new Change.SetElement("L", 0, "5", "")))
+    assertThat(
+            outcomes(
+                text, set("B", "1"), set("L", "{ 4 }"), new Change.SetElement("L", 0, "5", "")))
         .last()
         .asString()
         .contains("change 3 (L[0] = 5) conflicts with change 2 (L = { 4 })");

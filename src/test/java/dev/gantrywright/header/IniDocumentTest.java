@@ -81,7 +81,8 @@ class IniDocumentTest {
   void setsAValueOfSeveralLines() {
     assertThat(set("[a]\r\nk = 1\r\n", "a", "k", "-DA\n-DB"))
         .isEqualTo("[a]\r\nk = -DA\r\n  -DB\r\n");
-    assertThat(set(TEXT, "nest", "flags", "-DX\n-DY")).contains("flags =\n  -DX\n  ; a comment between\n  -DY\nempty =");
+    assertThat(set(TEXT, "nest", "flags", "-DX\n-DY"))
+        .contains("flags =\n  -DX\n  ; a comment between\n  -DY\nempty =");
     assertThat(set(TEXT, "nest", "flags", "-DX")).contains("flags =\n  -DX\nempty =");
     assertThat(set("[a]\nk = -DA    ; one\n    -DB=1 ; two\n", "a", "k", "-DA\n-DB=22"))
         .isEqualTo("[a]\nk = -DA    ; one\n    -DB=22 ; two\n");

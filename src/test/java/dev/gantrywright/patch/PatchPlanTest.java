@@ -125,7 +125,8 @@ class PatchPlanTest {
                 "hum.ini",
                 ini.getBytes(StandardCharsets.UTF_8)),
             Map.of());
-    String entry = "{\"macro\": \"AMPS_%s\", \"section\": \"build\", \"sure\": true, \"unit\": \"mA\"}";
+    String entry =
+        "{\"macro\": \"AMPS_%s\", \"section\": \"build\", \"sure\": true, \"unit\": \"mA\"}";
     NameMap map =
         NameMapJson.parse(
             "{\"fields\": {"
@@ -146,7 +147,8 @@ class PatchPlanTest {
     assertThat(plan.refusals()).isEmpty();
     assertThat(after(plan, "hum.ini"))
         .isEqualTo("[build]\nflags = -Os -DAMPS_X=850 ; hot\n  -DAMPS_Y=1200 -DAMPS_Z=500\n");
-    assertThat(plan.lines().get(0).path()).isEqualTo("axes.x.driver.current, axes.y.driver.current");
+    assertThat(plan.lines().get(0).path())
+        .isEqualTo("axes.x.driver.current, axes.y.driver.current");
     assertThat(plan.unchanged()).containsExactly("axes.z.driver.current");
   }
 
