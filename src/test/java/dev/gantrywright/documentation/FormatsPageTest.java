@@ -38,9 +38,7 @@ class FormatsPageTest {
 
   private static final String NAME_MAP =
       """
-      ## Name map
-
-      It is described with the way in which it is learned: [the file](names.md#the-file), [what a value means](names.md#what-a-value-means).
+      How it is learned, corrected and kept: [how names are learned](names.md).
       """;
 
   private final Map<String, JsonNode> fields = new HashMap<>();
@@ -54,22 +52,21 @@ class FormatsPageTest {
                     Path.of("src/main/resources/dev/gantrywright/machine/fields.json")));
     rows.valueStream().forEach(row -> fields.put(row.path("path").asString(), row));
     StringBuilder page = new StringBuilder(HEAD);
-    furtherMeanings();
     table(page, "Printer profile", "printer-profile");
     fields.clear();
-    furtherMeanings();
     table(page, "Board sheet", "board-sheet");
-    fields.clear();
+    table(page, "Name map", "name-map");
+    page.append(NAME_MAP).append('\n');
     table(page, "History", "history-event");
-    page.append(NAME_MAP);
-    GeneratedPage.hold(Path.of("docs/formats.md"), page.toString());
+    GeneratedPage.hold(Path.of("docs/formats.md"), page.toString().strip() + "\n");
   }
 
-  /** What neither the schemas nor the table of fields say. */
-  private void furtherMeanings() throws IOException {
+  /** What neither the schema nor the table of fields says. */
+  private void furtherMeanings(String file) throws IOException {
     try (var in = getClass().getResourceAsStream("meanings.json")) {
       JsonMapper.shared()
           .readTree(in)
+          .path(file)
           .properties()
           .forEach(
               row ->
@@ -86,6 +83,7 @@ class FormatsPageTest {
     JsonNode schema =
         JsonMapper.shared()
             .readTree(Files.readString(Path.of("docs/schema", file + ".schema.json")));
+    furtherMeanings(file);
     page.append("## ").append(title).append("\n\n");
     page.append("| path | type | unit | range | meaning |\n| --- | --- | --- | --- | --- |\n");
     walk(page, "", schema);
@@ -157,13 +155,23 @@ class FormatsPageTest {
     if (node.has("const")) {
       return code(node.path("const").asString());
     }
-    String type = node.path("type").asString("any");
+    String type = single(node.path("type"));
     return switch (type) {
-      case "array" -> "list of " + node.path("items").path("type").asString("any");
+      case "array" -> "list of " + single(node.path("items").path("type")).replace("string", "text");
       case "string" -> "text";
       case "boolean" -> "`true`, `false`";
       default -> type;
     };
+  }
+
+  /** The type, where null stands beside it for what is left out. */
+  private static String single(JsonNode type) {
+    return type.isArray()
+        ? type.valueStream()
+            .map(JsonNode::asString)
+            .filter(each -> !each.equals("null"))
+            .collect(Collectors.joining(" or "))
+        : type.asString("any");
   }
 
   private static String range(JsonNode node) {

@@ -13,13 +13,17 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Makes the JSON Schemas (2020-12) of the file formats from the records and the field table. */
 final class SchemaGenerator {
-  private SchemaGenerator() {}
+  private final boolean profile;
+
+  private SchemaGenerator(boolean profile) {
+    this.profile = profile;
+  }
 
   static byte[] of(Class<? extends Record> type, String title) {
     ObjectNode schema = JsonNodeFactory.instance.objectNode();
     schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     schema.put("title", title);
-    object(schema, type, "");
+    new SchemaGenerator(type == PrinterProfile.class).object(schema, type, "");
     boolean numbered =
         Arrays.stream(type.getRecordComponents())
             .anyMatch(component -> component.getName().equals("format"));
@@ -50,7 +54,7 @@ final class SchemaGenerator {
             });
   }
 
-  private static void object(ObjectNode schema, Class<?> type, String path) {
+  private void object(ObjectNode schema, Class<?> type, String path) {
     schema.put("type", "object");
     ObjectNode properties = schema.putObject("properties");
     for (RecordComponent component : type.getRecordComponents()) {
@@ -63,7 +67,7 @@ final class SchemaGenerator {
     }
   }
 
-  private static void value(ObjectNode schema, Type type, String path) {
+  private void value(ObjectNode schema, Type type, String path) {
     if (type instanceof ParameterizedType generic) {
       Type last = generic.getActualTypeArguments()[generic.getActualTypeArguments().length - 1];
       if (generic.getRawType() == List.class) {
@@ -83,7 +87,10 @@ final class SchemaGenerator {
     } else {
       schema.put("type", scalar(type));
     }
-    Fields.at(path).ifPresent(field -> describe(schema, field));
+    // The table of fields speaks of the profile; a sheet's field of the same path is another.
+    if (profile || path.equals("format")) {
+      Fields.at(path).ifPresent(field -> describe(schema, field));
+    }
   }
 
   private static String scalar(Type type) {
