@@ -157,7 +157,8 @@ class FormatsPageTest {
     }
     String type = single(node.path("type"));
     return switch (type) {
-      case "array" -> "list of " + single(node.path("items").path("type")).replace("string", "text");
+      case "array" ->
+          "list of " + single(node.path("items").path("type")).replace("string", "text");
       case "string" -> "text";
       case "boolean" -> "`true`, `false`";
       default -> type;

@@ -18,7 +18,7 @@ import net.jqwik.api.Provide;
  * Whatever text a caller hands in, an unarmed line carries nothing but the plain questions. The
  * judge here is the list of bytes allowed on the wire, not the gate's own reading of the text.
  */
-class CommandGateProperties {
+class CommandGateLawsTest {
   private static final Set<String> ALLOWED =
       Set.of("M105\n", "M114\n", "M115\n", "M119\n", "M503\n", "\nM112\n");
 
