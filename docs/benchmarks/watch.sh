@@ -21,11 +21,16 @@ bytes=$(awk -v ends="$ends" 'BEGIN { n = split(ends, e, ","); b = 5 + 6;
   for (i = 1; i <= n; i++) b += length(e[i]) + 1 + length(" = clear") + 2; print b }')
 limit=$(awk -v b="$bytes" -v baud="$baud" 'BEGIN { printf "%.2f", baud / 10 / b }')
 
+# What the barest client reaches against the same peer: no watch can do better.
+peer=$(java -XX:+UseSerialGC docs/benchmarks/PeerRate.java "${port##*:}" "$seconds")
+
 $java watch "$profile" --port "$port" --rate 0 --for "$seconds" --format csv > "$work/csv"
-awk -F, -v limit="$limit" -v bytes="$bytes" -v baud="$baud" '
+awk -F, -v limit="$limit" -v peer="$peer" -v bytes="$bytes" -v baud="$baud" '
   NR > 20 && $3 == "live" { n++; lat[n] = $2; if (n == 1) first = $1; last = $1 }
   END { rate = (n - 1) / (last - first);
     printf "wire: %d baud, %d bytes an exchange, limit %.2f Hz\n", baud, bytes, limit;
+    split(peer, p, " ");
+    printf "peer: the barest client (one thread, one socket) gets %.2f Hz, %.1f %% of the limit; latency median %.3f ms, p99 %.3f ms\n", p[1], 100 * p[1] / limit, p[2], p[3];
     printf "watch: %.2f Hz, %.1f %% of the limit, %d samples\n", rate, 100 * rate / limit, n;
     for (i = 1; i <= n; i++) print lat[i] > "'"$work"'/lat" }' "$work/csv"
 sort -n "$work/lat" | awk '{ v[NR] = $1 } END {
