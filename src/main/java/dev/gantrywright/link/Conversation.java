@@ -30,6 +30,7 @@ final class Conversation implements LineProtocol.Peer {
   private LinkException gone;
   private boolean synced;
   private long syncEnd;
+  private String telling = "";
   private long lastUse;
   private long ownerWakes;
 
@@ -47,6 +48,7 @@ final class Conversation implements LineProtocol.Peer {
       line = opened;
       gone = null;
       synced = false;
+      telling = "";
       protocol.freshLine();
       standing.enter(SessionState.SYNCING, "");
       long now = now();
@@ -213,7 +215,12 @@ final class Conversation implements LineProtocol.Peer {
         takeDeferred().forEach(a -> protocol.submit(a.command(), a.reply(), now()));
       }
       case TIMED_OUT, RESTARTED, STOPPED -> {
-        standing.enter(SessionState.SYNCING, reply.note());
+        // Noise heard once says more about the line than the silence after it.
+        telling =
+            telling.isEmpty() || !reply.note().equals(LineProtocol.NO_ANSWER)
+                ? reply.note()
+                : telling;
+        standing.enter(SessionState.SYNCING, telling);
         askForLife(now());
       }
       case REFUSED -> gone = new LinkException(LinkException.Kind.SILENT, reply.note());

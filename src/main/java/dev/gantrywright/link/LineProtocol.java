@@ -16,6 +16,9 @@ public final class LineProtocol {
   /** Silent commands in a row after which the line counts as lost. */
   public static final int MISSES = 3;
 
+  /** What is said of a command to which nothing at all came back. */
+  static final String NO_ANSWER = "no answer";
+
   private static final int RESENDS = 5;
   private static final int LONGEST_REPLY = 2_000;
 
@@ -385,7 +388,7 @@ public final class LineProtocol {
     String note =
         noise
             ? "what came back is no text; the baud rate may be wrong"
-            : lines.isEmpty() ? "no answer" : "the answer was cut short";
+            : lines.isEmpty() ? NO_ANSWER : "the answer was cut short";
     done.reply().complete(new Reply(done.command(), Outcome.TIMED_OUT, lines, note, sentAt, now));
     if (misses >= MISSES) {
       peer.silent(misses + " commands in a row: " + note);

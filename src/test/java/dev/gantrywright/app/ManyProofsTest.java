@@ -31,7 +31,7 @@ class ManyProofsTest {
   private static Map<Board, String> failing(PracticeFleet fleet, TroubledServers servers)
       throws IOException {
     Map<Board, String> boards = new LinkedHashMap<>();
-    boards.put(at("nobody listens", TroubledServers.nobody(), "{}"), "cannot be reached");
+    boards.put(at("nobody listens", servers.nobody(), "{}"), "cannot be reached");
     boards.put(
         at("refused", servers.serve(TroubledServers::refuses), "{}"), "another client has it");
     boards.put(at("mute", servers.serve(TroubledServers::mute), "{}"), "does not answer");
@@ -44,7 +44,7 @@ class ManyProofsTest {
     boards.put(at("hangs up", servers.serve(TroubledServers.hangsUpAfter(1)), "{}"), "127.0.0.1");
     boards.put(at("busy for ever", servers.serve(TroubledServers.busyAfter(1)), "{}"), "given up");
     boards.put(
-        at("dangerous words", TroubledServers.nobody(), "{\"endstopQuery\": \"G28\"}"),
+        at("dangerous words", servers.nobody(), "{\"endstopQuery\": \"G28\"}"),
         "must be a command that only asks");
     boards.put(fleet.board("stuck", new Fault.Stuck("xMin", true)), "endstops.xMin.inverted");
     boards.put(
@@ -73,7 +73,7 @@ class ManyProofsTest {
       }
       List<Outcome> heard = new ArrayList<>();
       List<Outcome> outcomes =
-          new ManyProofs(64, Duration.ofSeconds(20), Thread::new)
+          new ManyProofs(64, Duration.ofSeconds(40), Thread::new)
               .run(boards, heard::add, () -> false);
       assertThat(outcomes)
           .hasSize(200)

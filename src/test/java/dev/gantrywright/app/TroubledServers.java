@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +21,7 @@ public final class TroubledServers implements AutoCloseable {
 
   private final List<ServerSocket> servers = new ArrayList<>();
   private final List<Socket> clients = new CopyOnWriteArrayList<>();
+  private final List<Socket> held = new ArrayList<>();
 
   /** A port that serves every client so; the connection ends with the serving. */
   public int serve(Serving serving) throws IOException {
@@ -29,11 +31,12 @@ public final class TroubledServers implements AutoCloseable {
     return server.getLocalPort();
   }
 
-  /** A port on which nobody listens. */
-  public static int nobody() throws IOException {
-    try (ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-      return server.getLocalPort();
-    }
+  /** A port on which nobody listens, held so that no other board of the test gets its number. */
+  public int nobody() throws IOException {
+    Socket holder = new Socket();
+    held.add(holder);
+    holder.bind(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0));
+    return holder.getLocalPort();
   }
 
   private void accept(ServerSocket server, Serving serving) {
@@ -132,6 +135,9 @@ public final class TroubledServers implements AutoCloseable {
     }
     for (Socket client : clients) {
       client.close();
+    }
+    for (Socket holder : held) {
+      holder.close();
     }
   }
 }

@@ -181,7 +181,7 @@ class FleetVerbTest {
     change(homes, "\"build\": {", "\"link\": {\"endstopQuery\": \"G28\"},\n  \"build\": {");
     Map<String, String> all = new LinkedHashMap<>();
     String at = "sandpiper.printer.json rfc2217://127.0.0.1:";
-    all.put(at + TroubledServers.nobody(), "cannot be reached");
+    all.put(at + troubled.nobody(), "cannot be reached");
     all.put(at + troubled.serve(TroubledServers::refuses), "another client has it");
     all.put(at + troubled.serve(TroubledServers::mute), "does not answer");
     all.put(at + troubled.serve(TroubledServers.always("\u0080\u00C4\u00FF\u0091\n")), "baud rate");
@@ -189,7 +189,7 @@ class FleetVerbTest {
     all.put(at + troubled.serve(TroubledServers.hangsUpAfter(1)), "127.0.0.1");
     all.put(at + troubled.serve(TroubledServers.busyAfter(1)), "given up");
     all.put(
-        "dangerous.printer.json rfc2217://127.0.0.1:" + TroubledServers.nobody(),
+        "dangerous.printer.json rfc2217://127.0.0.1:" + troubled.nobody(),
         "must be a command that only asks");
     all.put(at + board(profile, new Fault.Stuck("zMin", true)), "endstops.zMin");
     all.put(
@@ -211,7 +211,7 @@ class FleetVerbTest {
       Path list = folder.resolve("ports.txt");
       Files.write(list, ports);
 
-      CommandRun run = run("--prove", list, "--at-once", "64", "--longest", "20");
+      CommandRun run = run("--prove", list, "--at-once", "64", "--longest", "40");
 
       assertThat(run.status()).isEqualTo(3);
       List<String> lines = run.out().lines().toList();

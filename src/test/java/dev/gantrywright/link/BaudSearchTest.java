@@ -17,7 +17,7 @@ class BaudSearchTest {
         Peer.of(Peer.Kind.RFC2217, PracticeMachines.board(faults), new Wire(boardBaud, false))) {
       return new BaudSearch(
               peer.connector(), SerialSettings.at(9_600), DialectFile.standard(), System::nanoTime)
-          .run(rates, Duration.ofMillis(600));
+          .run(rates, Duration.ofSeconds(3));
     }
   }
 

@@ -86,7 +86,7 @@ public interface Peer extends AutoCloseable {
 
     @Override
     public Connector connector() {
-      Duration patience = Duration.ofSeconds(5);
+      Duration patience = Duration.ofSeconds(60);
       return kind == Kind.TCP
           ? settings -> TcpTransport.open("127.0.0.1", server.port(), patience)
           : settings -> Rfc2217Transport.open("127.0.0.1", server.port(), settings, patience);

@@ -4,9 +4,9 @@ import dev.gantrywright.board.Tool;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
-import java.net.Socket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 
 /** The real ser2net, serving one port by RFC 2217 on the loopback address. */
@@ -22,7 +22,20 @@ public final class Ser2net implements AutoCloseable {
   /** Starts it, or skips the test where it is not installed. */
   public static Ser2net serve(String device, Path folder) throws Exception {
     Path program = Tool.path("ser2net");
-    int port = freePort();
+    for (int tries = 0; tries < 5; tries++) {
+      // It takes no port 0; another program may take the one that was free a moment ago.
+      Ser2net server = started(program, device, folder, freePort());
+      if (server.listens()) {
+        return server;
+      }
+      server.close();
+    }
+    throw new IllegalStateException(
+        "ser2net does not listen: " + Files.readString(folder.resolve("ser2net.log")));
+  }
+
+  private static Ser2net started(Path program, String device, Path folder, int port)
+      throws IOException {
     Path config =
         Files.writeString(
             folder.resolve("ser2net.yaml"),
@@ -41,9 +54,7 @@ public final class Ser2net implements AutoCloseable {
             .redirectErrorStream(true)
             .redirectOutput(folder.resolve("ser2net.log").toFile())
             .start();
-    Ser2net server = new Ser2net(process, port);
-    server.awaitListening(folder);
-    return server;
+    return new Ser2net(process, port);
   }
 
   private static int freePort() throws IOException {
@@ -52,22 +63,19 @@ public final class Ser2net implements AutoCloseable {
     }
   }
 
-  private void awaitListening(Path folder) throws Exception {
-    for (int i = 0; i < 500; i++) {
-      try (Socket probe = new Socket(InetAddress.getLoopbackAddress(), port)) {
-        // The probe held the device for a moment; the first client must find it free.
-        probe.close();
-        Thread.sleep(200);
-        return;
-      } catch (IOException e) {
-        if (!process.isAlive()) {
-          break;
-        }
-        Thread.sleep(20);
+  /** Waits until it listens; a connection to try it would hold the device for a moment. */
+  private boolean listens() throws IOException, InterruptedException {
+    String local = String.format(Locale.ROOT, ":%04X ", port);
+    long end = System.nanoTime() + 60_000_000_000L;
+    while (process.isAlive() && System.nanoTime() < end) {
+      // <net/tcp_states.h>: 0A is a socket that listens.
+      if (Files.readAllLines(Path.of("/proc/net/tcp")).stream()
+          .anyMatch(row -> row.contains(local) && row.matches(".*:0000 0A .*"))) {
+        return true;
       }
+      Thread.sleep(20);
     }
-    throw new IllegalStateException(
-        "ser2net does not listen: " + Files.readString(folder.resolve("ser2net.log")));
+    return false;
   }
 
   public int port() {

@@ -1,6 +1,7 @@
 package dev.gantrywright.link;
 
 import java.time.Duration;
+import java.util.Map;
 
 /** Sessions for tests, impatient ones. */
 public final class Sessions {
@@ -10,14 +11,19 @@ public final class Sessions {
     return new SessionTiming(
         Duration.ofMillis(5),
         Duration.ofMillis(50),
-        Duration.ofSeconds(5),
-        Duration.ofMillis(200),
+        Duration.ofSeconds(30),
+        Duration.ofMillis(500),
         Duration.ZERO,
         Duration.ofSeconds(3));
   }
 
+  /** What a slow, loaded machine takes for an answer is no time-out. */
+  public static Dialect patient() {
+    return DialectFile.with(Map.of("replySeconds", 60));
+  }
+
   public static LineSession open(Connector connector) throws LinkException {
-    return open(connector, DialectFile.standard(), quick());
+    return open(connector, patient(), quick());
   }
 
   public static LineSession open(Connector connector, Dialect dialect, SessionTiming timing)
@@ -38,7 +44,7 @@ public final class Sessions {
   public static LineSession up(Connector connector) throws LinkException, InterruptedException {
     LineSession session = open(connector);
     try {
-      session.awaitUp(Duration.ofSeconds(10));
+      session.awaitUp(Duration.ofSeconds(120));
       return session;
     } catch (LinkException e) {
       session.close();

@@ -3,7 +3,6 @@ package dev.gantrywright.link;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
@@ -45,7 +44,7 @@ class TransportContractTest {
       Thread reader = new Thread(() -> ended.complete(readUntilItFails(line)));
       reader.start();
       line.close();
-      assertThat(ended.get(10, TimeUnit.SECONDS)).isEqualTo(LinkException.Kind.CLOSED);
+      assertThat(ended.get(60, TimeUnit.SECONDS)).isEqualTo(LinkException.Kind.CLOSED);
       reader.join();
     }
   }
@@ -80,39 +79,30 @@ class TransportContractTest {
   void aLineThatWasClosedCanBeOpenedAgain(Peer.Kind kind) throws Exception {
     try (Peer peer = Peer.of(kind, PracticeMachines.board())) {
       for (int i = 0; i < 3; i++) {
-        try (Transport line = openWhenFree(peer)) {
-          line.write("M115\n".getBytes(StandardCharsets.US_ASCII));
-          assertThat(until(line, "done")).contains("rookery 2.3");
-        }
+        assertThat(askedWhenFree(peer)).contains("rookery 2.3");
       }
     }
   }
 
-  /** A server may need a moment to see that its last client has gone. */
-  private static Transport openWhenFree(Peer peer) throws LinkException, InterruptedException {
-    LinkException last = null;
-    for (int tries = 0; tries < 100; tries++) {
-      try {
-        Transport line = peer.connector().open(SETTINGS);
-        byte[] buffer = new byte[64];
-        int n = line.read(buffer, Duration.ofMillis(20));
-        if (!new String(buffer, 0, n, StandardCharsets.US_ASCII).startsWith("line busy")) {
-          return line;
-        }
-        line.close();
+  /** Opens, asks, closes. A server may need a moment to see that its last client has gone. */
+  private static String askedWhenFree(Peer peer) throws Exception {
+    String said = "";
+    for (int tries = 0; tries < 1_000 && !said.contains("done"); tries++) {
+      try (Transport line = peer.connector().open(SETTINGS)) {
+        line.write("M115\n".getBytes(StandardCharsets.US_ASCII));
+        said = until(line, "done");
       } catch (LinkException e) {
         assertThat(e.kind()).isIn(LinkException.Kind.BUSY, LinkException.Kind.LOST);
-        last = e;
+        Thread.sleep(20);
       }
-      Thread.sleep(20);
     }
-    throw last;
+    return said;
   }
 
   private static LinkException.Kind readUntilItFails(Transport line) {
     byte[] buffer = new byte[64];
     try {
-      long end = System.nanoTime() + 10_000_000_000L;
+      long end = System.nanoTime() + 60_000_000_000L;
       while (System.nanoTime() < end) {
         int n = line.read(buffer, Duration.ofMillis(50));
         assertThat(n).isGreaterThanOrEqualTo(0);
@@ -123,10 +113,10 @@ class TransportContractTest {
     }
   }
 
-  private static String until(Transport line, String word) throws LinkException, IOException {
+  private static String until(Transport line, String word) throws LinkException {
     StringBuilder text = new StringBuilder();
     byte[] buffer = new byte[256];
-    long end = System.nanoTime() + 10_000_000_000L;
+    long end = System.nanoTime() + 60_000_000_000L;
     while (text.indexOf(word) < 0 && System.nanoTime() < end) {
       int n = line.read(buffer, Duration.ofMillis(100));
       text.append(new String(buffer, 0, n, StandardCharsets.US_ASCII));

@@ -9,13 +9,14 @@ import dev.gantrywright.link.Peer;
 import dev.gantrywright.link.PracticeMachines;
 import dev.gantrywright.link.Sessions;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ThermalRunTest {
   private static final ThermalRun RUN =
-      new ThermalRun("hotend", "POWER hotend S0.5", "POWER hotend S0", 0.5, 250, 0.6, 0.05);
+      new ThermalRun("hotend", "POWER hotend S0.5", "POWER hotend S0", 0.5, 250, 600, 0.05);
 
   @Test
   void recordsOnAnArmedLineAndSwitchesOff() throws Exception {
@@ -25,8 +26,10 @@ class ThermalRunTest {
           .isInstanceOf(LinkException.class)
           .hasMessageContaining("arm this connection first");
       session.arm();
-      StepResponse response = RUN.record(session, System::nanoTime, () -> false);
-      assertThat(response.points()).hasSizeGreaterThan(3);
+      AtomicInteger asked = new AtomicInteger();
+      StepResponse response =
+          RUN.record(session, System::nanoTime, () -> asked.incrementAndGet() > 5);
+      assertThat(response.points()).hasSize(6);
       assertThat(response.points().get(0).celsius()).isEqualTo(20);
       assertThat(session.askAndWait("M105").lines().get(0)).contains("power 0.00");
     }

@@ -10,6 +10,7 @@ import dev.gantrywright.link.SessionTiming;
 import dev.gantrywright.link.Sessions;
 import dev.gantrywright.link.Transport;
 import dev.gantrywright.link.practice.Fault;
+import dev.gantrywright.link.practice.PracticeBoard;
 import dev.gantrywright.prove.Sample.Validity;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -82,11 +83,14 @@ class WatchTest {
   @Test
   void aSilentBoardIsStaleAndAskedLessOften() throws Exception {
     CopyOnWriteArrayList<Sample> samples = new CopyOnWriteArrayList<>();
-    try (Peer peer =
-            Peer.of(Peer.Kind.MEMORY, PracticeMachines.board(new Fault.Silence(0.5, 1e6)));
-        LineSession session = Sessions.up(peer.connector());
+    PracticeBoard board = PracticeMachines.board();
+    try (Peer peer = Peer.of(Peer.Kind.MEMORY, board);
+        LineSession session =
+            Sessions.open(peer.connector(), DialectFile.standard(), Sessions.quick());
         Watch watch = Watch.start(session, ENDS, 50, samples::add, System::nanoTime, Thread::new)) {
       assertThat(watch).isNotNull();
+      await(() -> samples.stream().anyMatch(s -> s.validity() == Validity.VALID));
+      board.faults(List.of(new Fault.Silence(0, 1e6)));
       await(() -> samples.stream().anyMatch(s -> s.validity() == Validity.STALE));
     }
     Sample stale =
@@ -143,7 +147,7 @@ class WatchTest {
   }
 
   private static void await(Condition condition) throws InterruptedException {
-    long end = System.nanoTime() + 20_000_000_000L;
+    long end = System.nanoTime() + 60_000_000_000L;
     while (!condition.met() && System.nanoTime() < end) {
       Thread.sleep(2);
     }
