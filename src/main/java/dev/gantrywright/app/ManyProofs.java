@@ -19,6 +19,7 @@ import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /**
  * Proves many machines, each over its own line, a bounded number at once. A board that is silent,
@@ -42,16 +43,29 @@ public record ManyProofs(int atOnce, Duration longest, ThreadFactory threads) {
    * @param name what the outcome is called
    * @param touched axis ends that the parked machine touches
    * @param identity what the firmware must say of itself: what it is, to the text
+   * @param recorded what the record says that the firmware was given to say
    */
   public record Board(
       String name,
       PrinterProfile profile,
       PortAddress port,
       Set<String> touched,
-      Map<String, String> identity) {
+      Map<String, String> identity,
+      Map<String, String> recorded) {
     public Board {
       touched = Set.copyOf(touched);
       identity = Map.copyOf(identity);
+      recorded = Map.copyOf(recorded);
+    }
+
+    /** With nothing on record. */
+    public Board(
+        String name,
+        PrinterProfile profile,
+        PortAddress port,
+        Set<String> touched,
+        Map<String, String> identity) {
+      this(name, profile, port, touched, identity, Map.of());
     }
 
     /** Parked off its switches, whatever its identity. */
@@ -111,8 +125,8 @@ public record ManyProofs(int atOnce, Duration longest, ThreadFactory threads) {
     try {
       while (!running.isEmpty() || !waiting.isEmpty()) {
         if (cancelled.getAsBoolean()) {
-          giveUp(running, a -> true, "cancelled", settle);
-          giveUp(waiting, a -> true, "not asked: cancelled", settle);
+          giveUp(running, a -> true, a -> "cancelled", settle);
+          giveUp(waiting, a -> true, a -> "not asked: cancelled", settle);
           break;
         }
         while (running.size() < atOnce && !waiting.isEmpty()) {
@@ -127,7 +141,7 @@ public record ManyProofs(int atOnce, Duration longest, ThreadFactory threads) {
         giveUp(
             running,
             a -> a.age() > longest.toNanos(),
-            "given up after " + longest.toSeconds() + " s: the board keeps the line busy",
+            a -> "given up after " + longest.toSeconds() + " s: " + a.standing(),
             settle);
       }
       return List.of(outcomes);
@@ -139,13 +153,13 @@ public record ManyProofs(int atOnce, Duration longest, ThreadFactory threads) {
   private static void giveUp(
       java.util.Collection<Attempt> attempts,
       java.util.function.Predicate<Attempt> which,
-      String why,
+      Function<Attempt, String> why,
       Consumer<Attempt> settle) {
     for (Attempt attempt : List.copyOf(attempts)) {
       if (which.test(attempt)) {
         attempts.remove(attempt);
         attempt.interrupt();
-        attempt.trouble(attempt.board.port() + ": " + why);
+        attempt.trouble(attempt.board.port() + ": " + why.apply(attempt));
         settle.accept(attempt);
       }
     }
@@ -159,6 +173,8 @@ public record ManyProofs(int atOnce, Duration longest, ThreadFactory threads) {
     private Thread thread;
     private long began;
     private Outcome outcome;
+    private volatile LineSession line;
+    private volatile boolean up;
 
     Attempt(int index, Board board, BlockingQueue<Attempt> ended) {
       this.index = index;
@@ -184,6 +200,19 @@ public record ManyProofs(int atOnce, Duration longest, ThreadFactory threads) {
       }
     }
 
+    /** How far it has come, for whoever gives it up. */
+    String standing() {
+      LineSession open = line;
+      if (up) {
+        return "the board keeps the line busy";
+      }
+      if (open == null) {
+        return "the line is still being opened";
+      }
+      String note = open.note();
+      return "it does not answer" + (note.isEmpty() ? "" : " (" + note + ")");
+    }
+
     void trouble(String why) {
       outcome = outcome(null, why);
     }
@@ -196,8 +225,18 @@ public record ManyProofs(int atOnce, Duration longest, ThreadFactory threads) {
     private void prove() {
       Outcome found;
       try (LineSession session = Connecting.forOneProof(board.profile(), board.port())) {
+        line = session;
         session.awaitUp(START_PATIENCE);
-        found = outcome(Proof.of(board.profile(), session, board.touched(), board.identity()), "");
+        up = true;
+        found =
+            outcome(
+                Proof.of(
+                    board.profile(),
+                    session,
+                    board.touched(),
+                    board.identity(),
+                    board.recorded()),
+                "");
       } catch (LinkException | IllegalArgumentException e) {
         found = outcome(null, e.getMessage());
       } catch (InterruptedException e) {

@@ -1,6 +1,7 @@
 package dev.gantrywright.cli;
 
 import dev.gantrywright.app.BuiltFirmware;
+import dev.gantrywright.app.record.FirmwareIdentity;
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.names.NameMap;
@@ -39,7 +40,9 @@ final class ProveVerb implements Callable<Integer> {
   @Option(
       names = "--expect",
       paramLabel = "WHAT=TEXT",
-      description = "A text that the identity reply must hold, such as version=2.3.")
+      description =
+          "A text that the identity reply must hold, such as version=2.3. What the history says of"
+              + " the firmware on the board is compared without it.")
   private Map<String, String> expect = new LinkedHashMap<>();
 
   @Option(
@@ -72,7 +75,12 @@ final class ProveVerb implements Callable<Integer> {
   public Integer call() {
     try (MachineLine machine = MachineLine.open(line, firmware(), List.of())) {
       ProofReport report =
-          Proof.of(machine.profile(), machine.session(), Set.copyOf(line.touched), expect);
+          Proof.of(
+              machine.profile(),
+              machine.session(),
+              Set.copyOf(line.touched),
+              expect,
+              FirmwareIdentity.expected(machine.profile(), line.profile));
       if (!format.json()) {
         print(report);
       }
@@ -112,7 +120,12 @@ final class ProveVerb implements Callable<Integer> {
 
   private Map<String, String> firmware() {
     Map<String, String> values = new LinkedHashMap<>();
-    if (folder != null) {
+    if (folder == null) {
+      // The practice board then runs what the record says is on the machine.
+      FirmwareIdentity.expected(Profiles.read(line.profile), line.profile)
+          .forEach((what, text) -> values.put("identity." + what, text));
+      values.remove("identity." + FirmwareIdentity.NAME);
+    } else {
       FirmwareFolder read = FolderInput.read(folder, List.of());
       NameMap map = NameMapInput.read(names, line.profile, Profiles.read(line.profile), read);
       values.putAll(BuiltFirmware.values(read, map));

@@ -39,6 +39,40 @@ public final class IdentityCheck {
     return checks;
   }
 
+  /**
+   * The same for what the record says that the firmware was given. Not every firmware tells the
+   * machine's name: that one may be missing.
+   *
+   * @param recorded what it is to the text; {@code name} is the machine's own name
+   */
+  public static List<Check> recorded(Map<String, String> recorded, List<String> identity) {
+    List<Check> checks = new ArrayList<>();
+    for (Check check : judge(recorded, identity)) {
+      if (check.verdict() == Verdict.PASS) {
+        checks.add(check);
+      } else if (check.path().equals("name")) {
+        checks.add(
+            new Check(
+                Family.IDENTITY,
+                check.path(),
+                Verdict.NOT_REPORTED,
+                check.expected(),
+                "not said",
+                ""));
+      } else {
+        checks.add(
+            new Check(
+                Family.IDENTITY,
+                check.path(),
+                Verdict.FAIL,
+                check.expected(),
+                check.seen(),
+                "another firmware is on the board than the one on record; build and load it again"));
+      }
+    }
+    return checks;
+  }
+
   private static String squeezed(String text) {
     return text.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
   }

@@ -60,9 +60,25 @@ public final class PracticeMachine {
     List<ThermalPlant> heaters = new ArrayList<>();
     profile.heaters().keySet().forEach(name -> heaters.add(plant(name)));
     String name = profile.name() == null ? "a printer" : profile.name();
-    String identity = built.getOrDefault("identity", "practice firmware for " + name);
+    String identity = built.getOrDefault("identity", says(name, built));
     return new PracticeSetup(
         name, identity.lines().toList(), endstops, axes, heaters, List.of(), List.of(), List.of());
+  }
+
+  /** The name, and what the firmware carries below {@code identity}, such as its date. */
+  private static String says(String printer, Map<String, String> built) {
+    StringBuilder says =
+        new StringBuilder("practice firmware for " + built.getOrDefault("name", printer));
+    built.forEach(
+        (path, value) -> {
+          if (path.startsWith("identity.")) {
+            says.append('\n')
+                .append(path.substring("identity.".length()))
+                .append(": ")
+                .append(value);
+          }
+        });
+    return says.toString();
   }
 
   private static EndstopInput input(String end, Endstop e, Map<String, String> built) {

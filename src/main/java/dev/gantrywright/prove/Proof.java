@@ -6,6 +6,7 @@ import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.Reply;
 import dev.gantrywright.machine.PrinterProfile;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,6 +28,22 @@ public final class Proof {
       LineSession session,
       Set<String> touched,
       Map<String, String> identity)
+      throws LinkException, InterruptedException {
+    return of(profile, session, touched, identity, Map.of());
+  }
+
+  /**
+   * The same, with what the record says of the firmware.
+   *
+   * @param recorded what the firmware was given to say of itself, as {@link IdentityCheck#recorded}
+   *     takes it
+   */
+  public static ProofReport of(
+      PrinterProfile profile,
+      LineSession session,
+      Set<String> touched,
+      Map<String, String> identity,
+      Map<String, String> recorded)
       throws LinkException, InterruptedException {
     Dialect dialect = session.dialect();
     EndstopReader reader = new EndstopReader(dialect);
@@ -63,7 +80,10 @@ public final class Proof {
     List<String> says = List.of();
     if (!dialect.identityQuery().isBlank()) {
       says = ask(session, dialect.identityQuery()).lines();
+      Map<String, String> unsaid = new LinkedHashMap<>(recorded);
+      unsaid.keySet().removeAll(identity.keySet());
       checks.addAll(IdentityCheck.judge(identity, says));
+      checks.addAll(IdentityCheck.recorded(unsaid, says));
     }
     List<String> toSend = settings.linesToSend(stored);
     return new ProofReport(

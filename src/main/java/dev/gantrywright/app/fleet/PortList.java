@@ -1,6 +1,7 @@
 package dev.gantrywright.app.fleet;
 
 import dev.gantrywright.app.ManyProofs.Board;
+import dev.gantrywright.app.record.FirmwareIdentity;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.machine.PrinterProfile;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Where the machines of a fleet are reached: a text file, on each line a profile and a port. Blank
@@ -78,7 +80,13 @@ public final class PortList {
         known.put(file, profile);
       }
       PortAddress port = PortAddress.parse(words[1]);
-      return new Entry(file, new Board(words[0] + " on " + words[1], profile, port));
+      return new Entry(file, new Board(
+              words[0] + " on " + words[1],
+              profile,
+              port,
+              Set.of(),
+              Map.of(),
+              FirmwareIdentity.expected(profile, file)));
     } catch (ProfileProblem | LinkException wrong) {
       throw new NoList(place + ": " + wrong.getMessage(), wrong);
     }

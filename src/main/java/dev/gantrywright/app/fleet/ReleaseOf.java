@@ -1,5 +1,6 @@
 package dev.gantrywright.app.fleet;
 
+import dev.gantrywright.app.record.LoadedExport;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileStore;
@@ -9,7 +10,6 @@ import dev.gantrywright.record.HistoryFile;
 import dev.gantrywright.record.Timeline;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -43,7 +43,7 @@ public record ReleaseOf(
           profile.name() == null ? name : profile.name(),
           described(profile),
           past.last(EventKind.EXPORT).map(ReleaseOf::release).orElse(""),
-          load.flatMap(event -> loaded(past.events(), event)).orElse(""),
+          load.flatMap(event -> LoadedExport.of(past.events(), event)).map(ReleaseOf::release).orElse(""),
           load,
           "");
     } catch (ProfileProblem | IOException unreadable) {
@@ -61,23 +61,6 @@ public record ReleaseOf(
 
   private static String release(Event export) {
     return export.facts().path("firmware").path("release").asString("");
-  }
-
-  /** Back from a load over the build of the same image to the export before it. */
-  private static Optional<String> loaded(List<Event> events, Event load) {
-    String image = load.facts().path("sha256").asString("");
-    boolean built = false;
-    for (int i = load.number() - 2; i >= 0; i--) {
-      Event event = events.get(i);
-      built |=
-          event.is(EventKind.BUILD)
-              && !image.isEmpty()
-              && event.facts().path("image").path("sha256").asString("").equals(image);
-      if (built && event.is(EventKind.EXPORT)) {
-        return Optional.of(release(event));
-      }
-    }
-    return Optional.empty();
   }
 
   /** What is known of the release on the board, in words. */

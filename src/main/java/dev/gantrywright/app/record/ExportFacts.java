@@ -6,6 +6,7 @@ import dev.gantrywright.patch.PatchPlan;
 import dev.gantrywright.patch.PlannedLine;
 import dev.gantrywright.patch.Refusal;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -22,6 +23,13 @@ final class ExportFacts {
     firmware.put("sha256", release.sha256());
     firmware.put("files", release.files());
     facts.put("patched", patched.toString());
+    if (printer.names() != null) {
+      Map<String, String> identity = FirmwareIdentity.of(plan.patched(), printer.names());
+      if (!identity.isEmpty()) {
+        ObjectNode said = facts.putObject("identity");
+        identity.forEach(said::put);
+      }
+    }
     Facts.put(facts, "board", Optional.ofNullable(printer.sheet()).map(sheet -> sheet.name()));
     ArrayNode files = facts.putArray("changed");
     for (Manifest.ChangedFile file : manifest.files()) {

@@ -82,7 +82,7 @@ final class StoredPanel extends Section {
               outcome.setText(
                   trouble.isEmpty() ? Texts.of("stored.sent") : Texts.of("stored.failed", trouble));
               if (trouble.isEmpty()) {
-                desk.link().prove(desk.profile());
+                desk.link().prove(desk.profile(), desk.printer().file());
               }
             });
   }

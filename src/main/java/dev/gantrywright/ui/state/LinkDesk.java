@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.PortMemory;
+import dev.gantrywright.app.record.FirmwareIdentity;
 import dev.gantrywright.link.CommandKind;
 import dev.gantrywright.link.Dialect;
 import dev.gantrywright.link.LineSession;
@@ -15,6 +16,7 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.prove.Proof;
 import dev.gantrywright.prove.ProofReport;
 import dev.gantrywright.prove.Sample;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -351,6 +353,15 @@ public final class LinkDesk implements AutoCloseable {
 
   /** Compares endstops, stored settings and identity with the profile. */
   public void prove(PrinterProfile profile) {
+    prove(profile, null);
+  }
+
+  /**
+   * The same, with what the history beside the profile says of the firmware.
+   *
+   * @param file the profile's; null where it is in none
+   */
+  public void prove(PrinterProfile profile, Path file) {
     if (connection == null || proving.get()) {
       return;
     }
@@ -362,7 +373,8 @@ public final class LinkDesk implements AutoCloseable {
           ProofReport report = null;
           String trouble = "";
           try {
-            report = Proof.of(profile, session, held, Map.of());
+            report = Proof.of(
+                    profile, session, held, Map.of(), FirmwareIdentity.expected(profile, file));
           } catch (LinkException failed) {
             trouble = failed.getMessage();
           } catch (InterruptedException stopped) {
