@@ -231,11 +231,7 @@ public record ManyProofs(int atOnce, Duration longest, ThreadFactory threads) {
         found =
             outcome(
                 Proof.of(
-                    board.profile(),
-                    session,
-                    board.touched(),
-                    board.identity(),
-                    board.recorded()),
+                    board.profile(), session, board.touched(), board.identity(), board.recorded()),
                 "");
       } catch (LinkException | IllegalArgumentException e) {
         found = outcome(null, e.getMessage());

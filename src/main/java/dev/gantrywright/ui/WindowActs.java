@@ -64,7 +64,8 @@ final class WindowActs implements HeaderBar.Acts {
       case PLUS, EQUALS, ADD -> done(key, () -> zoom(ZOOM_STEP));
       case MINUS, SUBTRACT -> done(key, () -> zoom(-ZOOM_STEP));
       case DIGIT0, NUMPAD0 -> done(key, () -> window.rezoom(1));
-      case ENTER -> done(key, () -> with(desk -> desk.link().prove(desk.profile(), desk.printer().file())));
+      case ENTER ->
+          done(key, () -> with(desk -> desk.link().prove(desk.profile(), desk.printer().file())));
       case A -> {
         if (key.isShiftDown()) {
           done(key, () -> with(PrinterDesk::applySafe));
@@ -179,7 +180,9 @@ final class WindowActs implements HeaderBar.Acts {
           all.add(new Command(Texts.of("act.applySafe"), "Ctrl+Shift+A", desk::applySafe));
           all.add(
               new Command(
-                  Texts.of("act.prove"), "Ctrl+Enter", () -> desk.link().prove(desk.profile(), desk.printer().file())));
+                  Texts.of("act.prove"),
+                  "Ctrl+Enter",
+                  () -> desk.link().prove(desk.profile(), desk.printer().file())));
           all.add(
               new Command(
                   Texts.of("names.title"),

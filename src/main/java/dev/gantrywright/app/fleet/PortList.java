@@ -80,7 +80,9 @@ public final class PortList {
         known.put(file, profile);
       }
       PortAddress port = PortAddress.parse(words[1]);
-      return new Entry(file, new Board(
+      return new Entry(
+          file,
+          new Board(
               words[0] + " on " + words[1],
               profile,
               port,

@@ -43,7 +43,9 @@ public record ReleaseOf(
           profile.name() == null ? name : profile.name(),
           described(profile),
           past.last(EventKind.EXPORT).map(ReleaseOf::release).orElse(""),
-          load.flatMap(event -> LoadedExport.of(past.events(), event)).map(ReleaseOf::release).orElse(""),
+          load.flatMap(event -> LoadedExport.of(past.events(), event))
+              .map(ReleaseOf::release)
+              .orElse(""),
           load,
           "");
     } catch (ProfileProblem | IOException unreadable) {

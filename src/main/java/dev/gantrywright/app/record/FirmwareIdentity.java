@@ -75,9 +75,7 @@ public final class FirmwareIdentity {
    */
   public static Map<String, String> expected(PrinterProfile profile, Path file) {
     try {
-      return expected(
-          profile,
-          file == null ? NOTHING : HistoryFile.beside(file).read());
+      return expected(profile, file == null ? NOTHING : HistoryFile.beside(file).read());
     } catch (IOException unreadable) {
       // A proof needs no history; whoever writes into it next is told what is wrong with it.
       return expected(profile, NOTHING);

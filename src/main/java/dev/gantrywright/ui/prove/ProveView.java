@@ -79,7 +79,10 @@ public final class ProveView extends ScrollPane implements Subscription {
     strips.setAccessibleText(Texts.of("prove.trace"));
     prove =
         Pieces.button(
-            "prove-now", Texts.of("prove.now"), "act", () -> desk.link().prove(desk.profile(), desk.printer().file()));
+            "prove-now",
+            Texts.of("prove.now"),
+            "act",
+            () -> desk.link().prove(desk.profile(), desk.printer().file()));
     Label caution = Pieces.label(Texts.of("help.caution"), "caution-word");
     caution.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
     form =

@@ -373,7 +373,8 @@ public final class LinkDesk implements AutoCloseable {
           ProofReport report = null;
           String trouble = "";
           try {
-            report = Proof.of(
+            report =
+                Proof.of(
                     profile, session, held, Map.of(), FirmwareIdentity.expected(profile, file));
           } catch (LinkException failed) {
             trouble = failed.getMessage();
