@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 
 /**
@@ -25,7 +26,10 @@ public final class FirmwareFolder {
 
   /** What one evaluation gives, worked out when it is first asked for. */
   private record Evaluated(
-      TreeMap<String, HeaderDocument> headers, MacroTable atEnd, List<Problem> problems) {}
+      TreeMap<String, HeaderDocument> headers,
+      MacroTable atEnd,
+      List<Problem> problems,
+      Map<String, List<Setting>> named) {}
 
   private FirmwareFolder(
       Path root,
@@ -65,7 +69,7 @@ public final class FirmwareFolder {
                 ? old.under(run.visits(), this::document)
                 : HeaderDocument.within(file, run.visits(), this::document));
       }
-      evaluated = new Evaluated(headers, run.macros(), run.problems());
+      evaluated = new Evaluated(headers, run.macros(), run.problems(), new ConcurrentHashMap<>());
       before = null;
     }
     return evaluated;
@@ -184,8 +188,12 @@ public final class FirmwareFolder {
     return new JoinedList<>(lists);
   }
 
-  /** Every setting of a name, live, dead and commented out. */
+  /** Every setting of a name, live, dead and commented out; read once for each name. */
   public List<Setting> named(String name) {
+    return evaluated().named().computeIfAbsent(name, this::find);
+  }
+
+  private List<Setting> find(String name) {
     String key = key(name);
     List<Setting> out = new ArrayList<>();
     for (HeaderDocument header : headersByPath().values()) {

@@ -134,11 +134,18 @@ final class PlanBuilder {
     byte[] now = folder.bytesOf(wanted.path());
     List<Edit> sorted = new ArrayList<>(wanted.edits());
     sorted.sort(Comparator.comparingInt(e -> e.span().start()));
-    byte[] then = FileEdits.spliced(now, sorted);
     if (wanted.row() < 0) {
+      byte[] then = FileEdits.spliced(now, sorted);
       return IniChanges.lineAt(wanted.path(), then, wanted.offset());
     }
     SourceFile before = folder.header(wanted.path()).orElseThrow().source();
+    if (!wanted.inserts()) {
+      String near = NearProof.line(before, sorted, wanted.row(), wanted.offset());
+      if (near != null) {
+        return near;
+      }
+    }
+    byte[] then = FileEdits.spliced(now, sorted);
     SourceFile after = SourceFile.of(wanted.path(), then);
     if (!EditProof.holds(before, after, sorted, wanted.row(), wanted.inserts())) {
       return null;

@@ -41,7 +41,20 @@ public final class ProfileValues {
    */
   public static PrinterProfile with(PrinterProfile profile, String path, Object value)
       throws ProfileProblem {
-    ObjectNode tree = tree(profile);
+    return changed(tree(profile), path, value);
+  }
+
+  /**
+   * The same from a tree that {@link #tree} made, which stays as it is: making one takes most of
+   * the time.
+   */
+  public static PrinterProfile with(ObjectNode made, String path, Object value)
+      throws ProfileProblem {
+    return changed(made.deepCopy(), path, value);
+  }
+
+  private static PrinterProfile changed(ObjectNode tree, String path, Object value)
+      throws ProfileProblem {
     JsonNode node = ProfileFormat.MAPPER.valueToTree(value);
     put(tree, path, node);
     PrinterProfile changed =

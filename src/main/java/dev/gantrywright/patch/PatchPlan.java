@@ -9,12 +9,8 @@ import dev.gantrywright.header.IniDocument;
 import dev.gantrywright.header.Outcome;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -120,7 +116,8 @@ public final class PatchPlan {
     List<Refusal> refusals = new ArrayList<>(refusedBefore);
     refusals.addAll(refused.values());
     List<PlannedLine> sorted = new ArrayList<>();
-    lines.values().forEach(line -> sorted.add(whole(line, edits)));
+    Map<String, PatchedLines> results = new HashMap<>();
+    lines.values().forEach(line -> sorted.add(whole(line, edits, results)));
     sorted.sort(
         java.util.Comparator.comparing(PlannedLine::file).thenComparingInt(PlannedLine::line));
     return new PatchPlan(folder, profileName, edits, sorted, refusals, unchanged);
@@ -155,37 +152,26 @@ public final class PatchPlan {
   }
 
   /** The line with what all its changes together make of it. */
-  private static PlannedLine whole(PlannedLine line, EditPlan edits) {
+  private static PlannedLine whole(
+      PlannedLine line, EditPlan edits, Map<String, PatchedLines> results) {
     if (!line.value().contains(", ")) {
       return line;
     }
-    byte[] result = edits.result(line.file());
-    String[] now = new String(result, StandardCharsets.ISO_8859_1).split("\\r\\n|\\n|\\r", -1);
+    PatchedLines now =
+        results.computeIfAbsent(line.file(), file -> new PatchedLines(edits.result(file)));
     int rows = (int) line.before().lines().count();
-    int from = line.line() - 1;
-    if (from + rows > now.length) {
+    if (line.line() - 1 + rows > now.count()) {
       return line;
     }
-    String after = String.join("\n", Arrays.copyOfRange(now, from, from + rows));
     return new PlannedLine(
         line.file(),
         line.line(),
         line.before(),
-        new String(after.getBytes(StandardCharsets.ISO_8859_1), charset(result)),
+        now.text(line.line(), rows),
         line.macro(),
         line.path(),
         line.value(),
         line.note());
-  }
-
-  /** UTF-8 where the whole file is, as the header engine reads the line before. */
-  private static Charset charset(byte[] file) {
-    try {
-      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(file));
-      return StandardCharsets.UTF_8;
-    } catch (CharacterCodingException other) {
-      return StandardCharsets.ISO_8859_1;
-    }
   }
 
   private static byte[] bytes(FirmwareFolder folder, String path) {

@@ -218,9 +218,14 @@ final class DeskView implements Subscription {
     subscriptions.add(names.history().listen(history -> undoLabels()));
     subscriptions.add(desk.part().listen(part -> undoLabels()));
     subscriptions.add(desk.stage().listen(stage -> undoLabels()));
-    subscriptions.add(desk.judged().listen(judged -> stations()));
-    subscriptions.add(desk.planned().listen(planned -> stations()));
-    subscriptions.add(desk.opened().listen(opened -> title()));
+    subscriptions.add(desk.judged().listen(judged -> station(Stage.CHECK)));
+    subscriptions.add(desk.planned().listen(planned -> station(Stage.WRITE)));
+    subscriptions.add(desk.opened()
+            .listen(
+                opened -> {
+                  title();
+                  stations();
+                }));
     subscriptions.add(
         desk.link()
             .status()

@@ -14,6 +14,7 @@ import java.time.Clock;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 
@@ -25,6 +26,7 @@ import javafx.application.Platform;
  * @param facts the catalogue, read when it is first asked for
  * @param workshop the folder of the demo printers
  * @param records where histories and replaced images are kept
+ * @param folders opens a folder in the system's own window
  */
 public record Surroundings(
     Clock clock,
@@ -35,7 +37,14 @@ public record Surroundings(
     HabitStore habits,
     RecoveryStore recovery,
     Path workshop,
-    Path records) {
+    Path records,
+    Consumer<Path> folders) {
+  /** The same with another way to open folders. */
+  Surroundings folders(Consumer<Path> opener) {
+    return new Surroundings(
+        clock, background, view, facts, inspector, habits, recovery, workshop, records, opener);
+  }
+
   /** Facts about parts. */
   public Catalog catalog() {
     return facts.get();
@@ -55,20 +64,23 @@ public record Surroundings(
   /** With everything kept in one folder. */
   public static Surroundings in(Path data, Path workshop) {
     Supplier<Catalog> catalog = new Later<>(Catalog::shipped);
-    return new Surroundings(
-        Clock.systemDefaultZone(),
+    ExecutorService background =
         Executors.newCachedThreadPool(
             task -> {
               Thread thread = new Thread(task, "background");
               thread.setDaemon(true);
               return thread;
-            }),
+            });
+    return new Surroundings(
+        Clock.systemDefaultZone(),
+        background,
         Platform::runLater,
         catalog,
         new RuleInspector(new Later<>(StandardBook::open), catalog),
-        new HabitStore(data.resolve("window.json")),
+        new HabitStore(data.resolve("window.json")).early(background),
         new RecoveryStore(data.resolve("recovery")),
         workshop,
-        data.resolve("records"));
+        data.resolve("records"),
+        ShownFolder::open);
   }
 }

@@ -6,8 +6,6 @@ import dev.gantrywright.ui.state.PlaceNames;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.state.Texts;
-import java.awt.Desktop;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -245,24 +243,5 @@ final class WindowActs implements HeaderBar.Acts {
     } else {
       window.open(path);
     }
-  }
-
-  /** Opens a folder in the system's own window, off the toolkit's thread. */
-  void showFolder(Path folder) {
-    Thread opener =
-        new Thread(
-            () -> {
-              try {
-                if (Desktop.isDesktopSupported()) {
-                  Desktop.getDesktop().open(folder.toFile());
-                }
-              } catch (IOException | UnsupportedOperationException noOpener) {
-                // A system without a file window: the path stands beside the button.
-                return;
-              }
-            },
-            "open folder");
-    opener.setDaemon(true);
-    opener.start();
   }
 }

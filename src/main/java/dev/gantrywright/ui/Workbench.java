@@ -13,11 +13,17 @@ import javafx.stage.Stage;
 
 /** The window as a program: opens a printer, or the start page with the demo workshop. */
 public final class Workbench extends Application {
+  private Surroundings around;
   private WorkbenchWindow window;
+
+  /** On the launcher's thread: what is read here is there when the toolkit's thread asks. */
+  @Override
+  public void init() {
+    around = Surroundings.ofThisUser();
+  }
 
   @Override
   public void start(Stage stage) {
-    Surroundings around = Surroundings.ofThisUser();
     Optional<Path> asked = getParameters().getRaw().stream().findFirst().map(Path::of);
     window = open(stage, around);
     window.afterFirstFrame(() -> begin(window, around, asked));

@@ -48,6 +48,7 @@ public final class WorkbenchWindow {
   private Habits habits;
   private Optional<DeskView> desk = Optional.empty();
   private StartView start;
+  private Thread saving;
 
   public WorkbenchWindow(Stage stage, Surroundings around) {
     this.stage = stage;
@@ -162,7 +163,7 @@ public final class WorkbenchWindow {
                       next.page().set(Optional.empty());
                       page.open(remark);
                     }));
-    DeskView view = new DeskView(next, kept, around, acts, this::tones, acts::showFolder);
+    DeskView view = new DeskView(next, kept, around, acts, this::tones, around.folders());
     desk = Optional.of(view);
     content.getChildren().setAll(view.view());
     stage.setTitle(Texts.of("window.title", printer.title()));
@@ -295,15 +296,23 @@ public final class WorkbenchWindow {
   /** Gives the line up and remembers the window. */
   public void close() {
     closeDesk();
-    around
-        .habits()
-        .save(
-            habits.placed(
-                stage.getX(),
-                stage.getY(),
-                scene.getWidth(),
-                scene.getHeight(),
-                stage.isMaximized()));
+    Habits last =
+        habits.placed(
+            stage.getX(),
+            stage.getY(),
+            scene.getWidth(),
+            scene.getHeight(),
+            stage.isMaximized());
+    // No daemon: the program ends when it is written, and the toolkit's thread waits for nothing.
+    saving = new Thread(() -> around.habits().save(last), "habits");
+    saving.start();
     around.background().shutdown();
+  }
+
+  /** Waits until what {@link #close} remembers is on the disk; for tests. */
+  void remembered() throws InterruptedException {
+    if (saving != null) {
+      saving.join();
+    }
   }
 }

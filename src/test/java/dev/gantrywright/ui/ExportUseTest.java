@@ -59,6 +59,8 @@ class ExportUseTest {
     open.click("#export");
     open.until(() -> Files.isDirectory(target));
     open.until(() -> open.window().scene().lookup("#export-open") != null);
+    open.click("#export-open");
+    open.until(() -> open.shownFolders().equals(List.of(target)));
     assertThat(files(source)).isEqualTo(before);
     Map<String, String> after = files(target);
     long changed =

@@ -7,6 +7,8 @@ import dev.gantrywright.app.DemoWorkshop;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.theme.Typefaces;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -31,6 +33,7 @@ final class OpenWindow implements AutoCloseable {
   private final Path data;
   private Surroundings around;
   private WorkbenchWindow window;
+  private final List<Path> shownFolders = new ArrayList<>();
   private Stage stage;
 
   /**
@@ -45,7 +48,7 @@ final class OpenWindow implements AutoCloseable {
     on(
         () -> {
           stage = new Stage();
-          around = Surroundings.in(data, workshop());
+          around = Surroundings.in(data, workshop()).folders(shownFolders::add);
           window = new WorkbenchWindow(stage, around);
           stage.setX(0);
           stage.setY(0);
@@ -56,7 +59,8 @@ final class OpenWindow implements AutoCloseable {
         });
   }
 
-  private static synchronized void toolkit() throws InterruptedException {
+  /** Starts JavaFX; skips the test visibly where this machine lacks what it needs to draw text. */
+  static synchronized void toolkit() throws InterruptedException {
     if (!started) {
       started = true;
       CountDownLatch up = new CountDownLatch(1);
@@ -110,6 +114,11 @@ final class OpenWindow implements AutoCloseable {
     until(() -> settled(window.printer().orElseThrow()));
   }
 
+  /** The folders that the system was asked to open. */
+  List<Path> shownFolders() {
+    return shownFolders;
+  }
+
   WorkbenchWindow window() {
     return window;
   }
@@ -139,16 +148,36 @@ final class OpenWindow implements AutoCloseable {
   }
 
   Optional<Node> find(String selector) throws Exception {
-    return on(() -> Optional.ofNullable(window.scene().lookup(selector)));
+    return on(() -> Optional.ofNullable(lookup(selector)));
+  }
+
+  /** The first node that a user can see; where none can be seen, the first of all. */
+  private Node lookup(String selector) {
+    Node seen =
+        window.scene().getRoot().lookupAll(selector).stream()
+            .filter(OpenWindow::visible)
+            .findFirst()
+            .orElse(null);
+    return seen != null ? seen : window.scene().lookup(selector);
+  }
+
+  /** What stands in something hidden is hidden too. */
+  private static boolean visible(Node node) {
+    for (Node at = node; at != null; at = at.getParent()) {
+      if (!at.isVisible()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Clicks a node with the mouse. */
   void click(String selector) throws Exception {
     until(() -> shown(selector));
-    run(() -> scrollTo(window.scene().lookup(selector)));
+    run(() -> scrollTo(lookup(selector)));
     run(
         () -> {
-          Node node = window.scene().lookup(selector);
+          Node node = lookup(selector);
           Bounds at = node.localToScreen(node.getLayoutBounds());
           Robot robot = new Robot();
           robot.mouseMove(at.getCenterX(), at.getCenterY());
@@ -176,14 +205,14 @@ final class OpenWindow implements AutoCloseable {
   }
 
   private boolean shown(String selector) {
-    Node node = window.scene().lookup(selector);
-    return node != null && node.isVisible() && node.getLayoutBounds().getWidth() > 0;
+    Node node = lookup(selector);
+    return node != null && visible(node) && node.getLayoutBounds().getWidth() > 0;
   }
 
   /** Gives a field the keyboard, as the Tab key does, and replaces what stands in it. */
   void type(String selector, String text) throws Exception {
     until(() -> shown(selector));
-    run(() -> window.scene().lookup(selector).requestFocus());
+    run(() -> lookup(selector).requestFocus());
     press(KeyCode.CONTROL, KeyCode.A);
     for (char each : text.toCharArray()) {
       run(
@@ -245,6 +274,7 @@ final class OpenWindow implements AutoCloseable {
           window.close();
           stage.hide();
         });
+    window.remembered();
     rest();
   }
 }

@@ -4,9 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Remark;
+import dev.gantrywright.ui.state.SettledAt;
 import dev.gantrywright.ui.state.Stage;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListView;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -85,6 +92,63 @@ class RemedyUseTest {
     assertThat(desk.profile()).isNotEqualTo(before);
     open.press(KeyCode.CONTROL, KeyCode.Z);
     assertThat(desk.profile()).isEqualTo(before);
+  }
+
+  @Test
+  void aRemedyOfTheNameMapIsApplied() throws Exception {
+    int line = desk.opened().get().names().entry("name").orElseThrow().line();
+    open.close();
+    // Somebody wrote two lines above everything: every macro of the header has moved.
+    Path header = open.workshop().resolve("rookery-2.3/config/nest.h");
+    byte[] old = Files.readAllBytes(header);
+    byte[] added = "// one\n// two\n".getBytes(StandardCharsets.US_ASCII);
+    byte[] all = Arrays.copyOf(added, added.length + old.length);
+    System.arraycopy(old, 0, all, added.length, old.length);
+    Files.write(header, all);
+    open = new OpenWindow(data);
+    desk = open.heron();
+    Remark moved = remark("build.names");
+    assertThat(moved.fixes()).hasSize(1);
+    open.click("#part-build");
+    open.click("#fix-" + moved.slug());
+    open.until(() -> desk.remarks().stream().noneMatch(each -> each.slug().equals(moved.slug())));
+    assertThat(desk.opened().get().names().entry("name").orElseThrow().line()).isEqualTo(line + 2);
+    open.press(KeyCode.CONTROL, KeyCode.Z);
+    open.until(() -> desk.remarks().stream().anyMatch(each -> each.slug().equals(moved.slug())));
+    assertThat(desk.opened().get().names().entry("name").orElseThrow().line()).isEqualTo(line);
+  }
+
+  @Test
+  void findingsAreFilteredByStageFamilyAndLevel() throws Exception {
+    open.click("#stage-check");
+    int all = listed().size();
+    choose("#check-stage", Stage.DESCRIBE.title());
+    assertThat(listed())
+        .isNotEmpty()
+        .allMatch(each -> SettledAt.of(each) == Stage.DESCRIBE)
+        .hasSizeLessThanOrEqualTo(all);
+    String family = listed().get(0).family();
+    choose("#check-family", family);
+    assertThat(listed()).isNotEmpty().allMatch(each -> each.family().equals(family));
+    String gravest = listed().get(0).gravity().word();
+    open.run(
+        () ->
+            open.window().scene().getRoot().lookupAll(".toggle-button").stream()
+                .map(ToggleButton.class::cast)
+                .filter(button -> button.getText().equals(gravest + "s"))
+                .forEach(ToggleButton::fire));
+    assertThat(listed()).noneMatch(each -> each.gravity().word().equals(gravest));
+  }
+
+  @SuppressWarnings("unchecked")
+  private List<Remark> listed() throws Exception {
+    return open.on(
+        () -> List.copyOf(((ListView<Remark>) open.window().scene().lookup("#remarks")).getItems()));
+  }
+
+  @SuppressWarnings("unchecked")
+  private void choose(String filter, String words) throws Exception {
+    open.run(() -> ((ComboBox<String>) open.window().scene().lookup(filter)).setValue(words));
   }
 
   @Test

@@ -4,6 +4,8 @@ import dev.gantrywright.ui.state.Gravity;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.Remarks;
+import dev.gantrywright.ui.state.SettledAt;
+import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
@@ -14,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.control.Button;
@@ -30,7 +33,7 @@ import javafx.scene.layout.VBox;
 
 /** The Check stage: the list of remarks, worst first, and the one in hand. */
 public final class CheckView extends HBox implements Subscription {
-  private static final double FAMILY = 132;
+  private static final double CHOICE = 196;
 
   private final PrinterDesk desk;
   private final ObservableList<Remark> rows = FXCollections.observableArrayList();
@@ -42,6 +45,7 @@ public final class CheckView extends HBox implements Subscription {
   private final Set<Gravity> wanted = EnumSet.allOf(Gravity.class);
   private final Button applySafe;
   private final ComboBox<String> family = new ComboBox<>();
+  private final ComboBox<String> stage = new ComboBox<>();
   private boolean stale = true;
   private final Subscriptions subscriptions = new Subscriptions();
 
@@ -94,7 +98,8 @@ public final class CheckView extends HBox implements Subscription {
         20, Pieces.label(Texts.of("stage.check"), "title"), summary, Pieces.gap(), applySafe);
   }
 
-  private HBox filters() {
+  /** Two rows: each choice keeps its words whole in the narrowest window. */
+  private VBox filters() {
     HBox choice = new HBox();
     choice.getStyleClass().add("choice");
     for (Gravity gravity : Gravity.values()) {
@@ -111,11 +116,8 @@ public final class CheckView extends HBox implements Subscription {
           });
       choice.getChildren().add(button);
     }
-    family.setId("check-family");
-    family.setAccessibleText(Texts.of("check.family"));
-    family.getItems().add(Texts.of("check.family.all"));
-    family.getSelectionModel().selectFirst();
-    family.setOnAction(chosen -> refresh());
+    choice(stage, "check-stage", "check.stage");
+    choice(family, "check-family", "check.family");
     search.setId("check-search");
     search.setPromptText(Texts.of("check.search"));
     search.setAccessibleText(Texts.of("check.search"));
@@ -125,10 +127,18 @@ public final class CheckView extends HBox implements Subscription {
     HBox.setHgrow(search, Priority.ALWAYS);
     HBox.setHgrow(box, Priority.ALWAYS);
     choice.setMinWidth(USE_PREF_SIZE);
-    family.setMinWidth(FAMILY);
-    family.setPrefWidth(FAMILY);
     box.setMinWidth(96);
-    return Pieces.row(12, choice, family, box);
+    return new VBox(8, Pieces.row(12, choice, box), Pieces.row(12, stage, family));
+  }
+
+  private void choice(ComboBox<String> box, String id, String key) {
+    box.setId(id);
+    box.setAccessibleText(Texts.of(key));
+    box.getItems().add(Texts.of(key + ".all"));
+    box.getSelectionModel().selectFirst();
+    box.setOnAction(chosen -> refresh());
+    box.setMinWidth(CHOICE);
+    box.setPrefWidth(CHOICE);
   }
 
   private void applyFirst() {
@@ -146,22 +156,26 @@ public final class CheckView extends HBox implements Subscription {
         (remark.place() + " " + remark.text() + " " + remark.family() + " " + remark.id())
             .toLowerCase(Locale.ROOT);
     return wanted.contains(remark.gravity())
-        && (family.getSelectionModel().getSelectedIndex() <= 0
-            || remark.family().equals(family.getValue()))
+        && passes(stage, SettledAt.of(remark).title())
+        && passes(family, remark.family())
         && all.contains(search.getText().toLowerCase(Locale.ROOT).strip());
   }
 
-  /** The families that have remarks; the chosen one stays even when its last remark is gone. */
-  private void families() {
-    List<String> now = new ArrayList<>(List.of(Texts.of("check.family.all")));
-    desk.remarks().stream().map(Remark::family).distinct().sorted().forEach(now::add);
-    String chosen = family.getValue();
+  private static boolean passes(ComboBox<String> filter, String value) {
+    return filter.getSelectionModel().getSelectedIndex() <= 0 || value.equals(filter.getValue());
+  }
+
+  /** What there are findings of; the chosen one stays even when its last finding is gone. */
+  private static void offer(ComboBox<String> filter, Stream<String> found) {
+    List<String> now = new ArrayList<>(List.of(filter.getItems().get(0)));
+    found.distinct().forEach(now::add);
+    String chosen = filter.getValue();
     if (chosen != null && !now.contains(chosen)) {
       now.add(chosen);
     }
-    if (!now.equals(family.getItems())) {
-      family.getItems().setAll(now);
-      family.setValue(chosen == null ? now.get(0) : chosen);
+    if (!now.equals(filter.getItems())) {
+      filter.getItems().setAll(now);
+      filter.setValue(chosen == null ? now.get(0) : chosen);
     }
   }
 
@@ -171,7 +185,8 @@ public final class CheckView extends HBox implements Subscription {
       return;
     }
     stale = false;
-    families();
+    offer(stage, desk.remarks().stream().map(SettledAt::of).sorted().map(Stage::title));
+    offer(family, desk.remarks().stream().map(Remark::family).sorted());
     List<Remark> next = desk.remarks().stream().filter(this::shown).toList();
     Remark kept = list.getSelectionModel().getSelectedItem();
     int place = list.getSelectionModel().getSelectedIndex();

@@ -4,9 +4,9 @@ import dev.gantrywright.machine.Endstop;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.draw.EndstopCircuit;
 import dev.gantrywright.ui.state.Texts;
-import javafx.scene.Node;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 
 /** An endstop's circuit, which can be touched. */
 final class EndstopPicture implements PartPicture {
@@ -38,8 +38,13 @@ final class EndstopPicture implements PartPicture {
   }
 
   @Override
-  public Node node() {
+  public Region node() {
     return circuit;
+  }
+
+  @Override
+  public double width() {
+    return 536;
   }
 
   @Override

@@ -6,6 +6,7 @@ import dev.gantrywright.ui.quantity.TypedNumber;
 import dev.gantrywright.ui.state.Derivations;
 import dev.gantrywright.ui.state.Gravity;
 import dev.gantrywright.ui.state.ProfileDesk;
+import dev.gantrywright.ui.theme.Pieces;
 import java.util.List;
 import java.util.Optional;
 import javafx.css.PseudoClass;
@@ -14,6 +15,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import tools.jackson.databind.JsonNode;
 
 /** One field of the profile: label, control with unit, and what follows from the value. */
 final class FieldRow extends HBox {
@@ -25,7 +27,9 @@ final class FieldRow extends HBox {
   private final FieldEditor editor;
   private final Label beside = new Label();
   private final ProfileDesk desk;
+  private final KnownHeights heights = new KnownHeights();
   private Optional<String> unread = Optional.empty();
+  private Optional<JsonNode> shown;
 
   FieldRow(
       String path, Field field, ProfileDesk desk, TypedNumber typed, List<PickerChoice> picks) {
@@ -56,6 +60,25 @@ final class FieldRow extends HBox {
     getChildren().addAll(label, editor.box(), beside);
     describe();
     show();
+  }
+
+  @Override
+  public void requestLayout() {
+    // Called by the constructor above this one, too.
+    if (heights != null) {
+      heights.forget();
+    }
+    super.requestLayout();
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return heights.least(width, super::computeMinHeight);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return heights.preferred(width, super::computePrefHeight);
   }
 
   private FieldEditor editor(TypedNumber typed, List<PickerChoice> picks) {
@@ -95,7 +118,12 @@ final class FieldRow extends HBox {
 
   /** Takes the value from the document. */
   void show() {
-    editor.show(desk.value(path).orElse(null));
+    Optional<JsonNode> now = desk.value(path);
+    // Nothing to read anew where neither the value nor what is typed has changed.
+    if (unread.isPresent() || editor instanceof ChoiceEditor || !now.equals(shown)) {
+      shown = now;
+      editor.show(now.orElse(null));
+    }
     besideField();
   }
 
@@ -104,12 +132,8 @@ final class FieldRow extends HBox {
     if (!words.equals(beside.getText())) {
       beside.setText(words);
     }
-    // Touched only where it changes: a style class set anew costs a style pass of the row.
-    String style = unread.isPresent() ? "error-text" : "quiet";
-    if (!beside.getStyleClass().contains(style)) {
-      beside.getStyleClass().removeAll("quiet", "error-text");
-      beside.getStyleClass().add(style);
-    }
+    Pieces.style(beside, "error-text", unread.isPresent());
+    Pieces.style(beside, "quiet", unread.isEmpty());
   }
 
   /** The gravest finding on this field, or null. */

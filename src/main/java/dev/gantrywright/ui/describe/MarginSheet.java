@@ -3,6 +3,7 @@ package dev.gantrywright.ui.describe;
 import dev.gantrywright.ui.state.Remark;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,9 @@ public final class MarginSheet extends Region {
   /** From this rank on a note is never folded. */
   private static final int STAYS = 6;
 
+  /** Cards kept for findings that may come back. */
+  private static final int MOST_RESTING = 12;
+
   /** Below this width an empty margin gives its room to the form. */
   private static final double NARROW = 720;
 
@@ -36,7 +40,8 @@ public final class MarginSheet extends Region {
   private final Function<String, Region> boxOf;
   private final NoteCard.Acts acts;
   private final Map<String, NoteCard> cards = new LinkedHashMap<>();
-  private final List<Polyline> lines = new ArrayList<>();
+  private final Map<String, NoteCard> resting = new LinkedHashMap<>();
+  private final Map<NoteCard, Polyline> lines = new HashMap<>();
   private final Region rule = new Region();
   private final Map<NoteCard, Double> wholeHeights = new WeakHashMap<>();
   private HelpCard help;
@@ -54,34 +59,84 @@ public final class MarginSheet extends Region {
     getChildren().addAll(form, rule);
   }
 
-  /** Shows these remarks; cards of remarks that stay are kept, so that nothing flickers. */
+  /**
+   * Shows these remarks; cards of remarks that stay are kept, so that nothing flickers. A finding
+   * that a keystroke settles often comes back with the next one: its card rests until then.
+   */
   public void show(List<Remark> remarks) {
     Map<String, NoteCard> next = new LinkedHashMap<>();
     for (Remark remark : remarks) {
-      NoteCard kept = cards.get(remark.key());
-      boolean same = kept != null && kept.remark().gravity() == remark.gravity();
-      if (same && kept.remark() != remark) {
-        kept.show(remark);
-      }
-      next.put(remark.key(), same ? kept : new NoteCard(remark, acts));
+      next.put(remark.key(), card(remark));
     }
-    if (new ArrayList<>(next.values()).equals(new ArrayList<>(cards.values()))) {
+    if (List.copyOf(next.values()).equals(List.copyOf(cards.values()))) {
       return;
     }
-    getChildren().removeAll(cards.values());
-    getChildren().removeAll(lines);
-    lines.clear();
+    cards.forEach(
+        (key, card) -> {
+          if (next.get(key) != card) {
+            rest(key, card);
+          }
+        });
     cards.clear();
     cards.putAll(next);
-    for (NoteCard card : cards.values()) {
-      Polyline line = new Polyline();
-      line.getStyleClass().add("hairline-" + card.remark().gravity().word());
-      line.setMouseTransparent(true);
-      lines.add(line);
-    }
-    getChildren().addAll(lines);
-    getChildren().addAll(cards.values());
+    inOrder();
     requestLayout();
+  }
+
+  private NoteCard card(Remark remark) {
+    NoteCard kept = cards.get(remark.key());
+    if (kept == null) {
+      kept = resting.remove(remark.key());
+    }
+    if (kept == null || kept.remark().gravity() != remark.gravity()) {
+      return added(remark);
+    }
+    if (kept.remark() != remark) {
+      kept.show(remark);
+    }
+    visible(kept, true);
+    return kept;
+  }
+
+  private NoteCard added(Remark remark) {
+    NoteCard card = new NoteCard(remark, acts);
+    Polyline line = new Polyline();
+    line.getStyleClass().add("hairline-" + remark.gravity().word());
+    line.setMouseTransparent(true);
+    lines.put(card, line);
+    // Hairlines lie below every card.
+    getChildren().add(getChildren().indexOf(rule) + 1, line);
+    getChildren().add(card);
+    return card;
+  }
+
+  private void rest(String key, NoteCard card) {
+    visible(card, false);
+    NoteCard other = resting.put(key, card);
+    if (other != null) {
+      remove(other);
+    }
+    while (resting.size() > MOST_RESTING) {
+      remove(resting.remove(resting.keySet().iterator().next()));
+    }
+  }
+
+  private void remove(NoteCard card) {
+    getChildren().removeAll(card, lines.remove(card));
+  }
+
+  private void visible(NoteCard card, boolean visible) {
+    card.setVisible(visible);
+    card.setManaged(visible);
+    lines.get(card).setVisible(visible);
+  }
+
+  /** The Tab key walks the cards in the order of the remarks. */
+  private void inOrder() {
+    List<Node> standing = getChildren().stream().filter(cards::containsValue).toList();
+    if (!standing.equals(List.copyOf(cards.values()))) {
+      cards.values().forEach(Node::toFront);
+    }
   }
 
   /** Help on the field that has the keyboard stands in the margin too. */
@@ -146,13 +201,12 @@ public final class MarginSheet extends Region {
     double[] heights = folded(order, wanted, cardWidth);
     double[] places = NoteStack.place(wanted, heights, GAP, TOP);
     double lowest = 0;
-    int line = 0;
     for (int i = 0; i < places.length; i++) {
       Region card = order.get(i);
       card.resizeRelocate(formWidth + RULE, places[i], cardWidth, heights[i]);
       if (card instanceof NoteCard note) {
         double middle = note.folded() ? NoteCard.FOLDED / 2 : 18;
-        join(lines.get(line++), note, anchors.get(card), formWidth, places[i] + middle);
+        join(lines.get(note), note, anchors.get(card), formWidth, places[i] + middle);
       }
       lowest = Math.max(lowest, places[i] + heights[i] + 16);
     }
@@ -224,7 +278,6 @@ public final class MarginSheet extends Region {
 
   /** From the field's row to the card: level where it can be, else with one bend in the margin. */
   private void join(Polyline line, NoteCard card, double anchor, double formWidth, double at) {
-    line.getStyleClass().setAll("hairline-" + card.remark().gravity().word());
     Region box = boxOf.apply(card.remark().path());
     if (box == null) {
       line.getPoints().clear();
@@ -233,8 +286,11 @@ public final class MarginSheet extends Region {
     Node row = box.getParent();
     double from = row instanceof FieldRow ? rightOf(row, box) : formWidth - 22;
     double bend = formWidth + 6;
-    line.getPoints()
-        .setAll(from, anchor, bend, anchor, formWidth + RULE - 6, at, formWidth + RULE, at);
+    List<Double> points =
+        List.of(from, anchor, bend, anchor, formWidth + RULE - 6, at, formWidth + RULE, at);
+    if (!points.equals(line.getPoints())) {
+      line.getPoints().setAll(points);
+    }
   }
 
   /** The right end of what stands in the row. */

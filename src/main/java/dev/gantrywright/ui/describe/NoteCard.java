@@ -37,6 +37,7 @@ public final class NoteCard extends HBox {
   private boolean folded;
   private boolean explained;
   private boolean opened;
+  private final KnownHeights heights = new KnownHeights();
 
   /**
    * What a card's buttons do.
@@ -97,6 +98,25 @@ public final class NoteCard extends HBox {
     words();
     buttons();
     fold(false);
+  }
+
+  @Override
+  public void requestLayout() {
+    // Called by the constructor above this one, too.
+    if (heights != null) {
+      heights.forget();
+    }
+    super.requestLayout();
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return heights.least(width, super::computeMinHeight);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return heights.preferred(width, super::computePrefHeight);
   }
 
   /** Unfolds it for as long as it stands. */

@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.describe;
 
 import dev.gantrywright.machine.Fields;
+import dev.gantrywright.ui.draw.Shrunk;
 import dev.gantrywright.ui.quantity.TypedNumber;
 import dev.gantrywright.ui.state.Gravity;
 import dev.gantrywright.ui.state.Part;
@@ -25,6 +26,7 @@ final class PartForm extends VBox {
   private final List<Part.Row> conditional = new ArrayList<>();
   private final PartPicture picture;
   private final Label subtitle = new Label();
+  private final KnownHeights heights = new KnownHeights();
 
   PartForm(Part part, ProfileDesk desk, TypedNumber typed, Pickers pickers) {
     this.part = part;
@@ -39,12 +41,31 @@ final class PartForm extends VBox {
     getChildren().add(heading);
     picture = PartPicture.of(part.id());
     if (picture != null) {
-      getChildren().add(picture.node());
+      getChildren().add(new Shrunk(picture.node(), picture.width()));
     }
     for (Part.Group group : part.groups()) {
       group(group, typed, pickers);
     }
     refresh();
+  }
+
+  @Override
+  public void requestLayout() {
+    // Called by the constructor above this one, too.
+    if (heights != null) {
+      heights.forget();
+    }
+    super.requestLayout();
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return heights.least(width, super::computeMinHeight);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return heights.preferred(width, super::computePrefHeight);
   }
 
   private void group(Part.Group group, TypedNumber typed, Pickers pickers) {

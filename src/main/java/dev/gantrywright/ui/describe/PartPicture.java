@@ -3,11 +3,14 @@ package dev.gantrywright.ui.describe;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.draw.DriveTrain;
 import dev.gantrywright.ui.draw.SerialFrame;
-import javafx.scene.Node;
+import javafx.scene.layout.Region;
 
 /** The picture of a part, where it has one. */
 interface PartPicture {
-  Node node();
+  Region node();
+
+  /** How wide it is drawn, pixels. */
+  double width();
 
   void show(PrinterProfile profile);
 
@@ -18,6 +21,7 @@ interface PartPicture {
       DriveTrain picture = new DriveTrain();
       return of(
           picture,
+          404,
           profile -> {
             if (profile.axes().containsKey(name)) {
               picture.show(profile.axes().get(name));
@@ -29,18 +33,24 @@ interface PartPicture {
     }
     if (id.equals("serial")) {
       SerialFrame picture = new SerialFrame();
-      return of(picture, profile -> picture.show(profile.serial()));
+      return of(picture, 470, profile -> picture.show(profile.serial()));
     }
     return null;
   }
 
-  private static PartPicture of(Node node, java.util.function.Consumer<PrinterProfile> show) {
+  private static PartPicture of(
+      Region node, double width, java.util.function.Consumer<PrinterProfile> show) {
     return new PartPicture() {
       private PrinterProfile shown;
 
       @Override
-      public Node node() {
+      public Region node() {
         return node;
+      }
+
+      @Override
+      public double width() {
+        return width;
       }
 
       @Override

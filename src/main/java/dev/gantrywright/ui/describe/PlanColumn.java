@@ -14,11 +14,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** The machine plan with the outline of its parts, for eyes, keys and screen readers. */
@@ -69,7 +71,7 @@ public final class PlanColumn extends VBox implements Subscription {
     button.setSelected(id.equals(desk.part().get()));
     if (button.getUserData() != gravity) {
       button.setUserData(gravity);
-      button.setGraphic(gravity == null ? null : Mark.of(gravity).sign(10));
+      sign(button, gravity);
     }
     String words = button.getText() + (gravity == null ? "" : ", " + gravity.word());
     button.setAccessibleText(words);
@@ -80,6 +82,19 @@ public final class PlanColumn extends VBox implements Subscription {
       button.getStyleClass().add("outline-absent");
     } else if (!absent) {
       button.getStyleClass().remove("outline-absent");
+    }
+  }
+
+  /** A sign that was shown once is hidden, not thrown away: it comes and goes with keystrokes. */
+  private static void sign(ToggleButton button, Gravity gravity) {
+    if (!(button.getGraphic() instanceof StackPane signs)) {
+      button.setGraphic(gravity == null ? null : new StackPane(Mark.of(gravity).sign(10)));
+      return;
+    }
+    String word = gravity == null ? "" : Mark.of(gravity).word();
+    signs.getChildren().forEach(sign -> sign.setVisible(word.equals(sign.getAccessibleText())));
+    if (gravity != null && signs.getChildren().stream().noneMatch(Node::isVisible)) {
+      signs.getChildren().add(Mark.of(gravity).sign(10));
     }
   }
 

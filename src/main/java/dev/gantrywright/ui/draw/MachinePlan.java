@@ -4,7 +4,6 @@ import dev.gantrywright.machine.Kinematics;
 import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
-import javafx.scene.text.Text;
 
 /**
  * The machine drawn from its profile, from above and from the side. A click opens the part; the
@@ -12,8 +11,8 @@ import javafx.scene.text.Text;
  */
 public final class MachinePlan extends Region {
   private final Sketch sketch = new Sketch();
+  private final MarkLayer marks = new MarkLayer();
   private final Consumer<String> open;
-  private final boolean small;
   private PlanContent content;
   private String drawn = "";
   private double drawnWidth = -1;
@@ -23,19 +22,9 @@ public final class MachinePlan extends Region {
    * @param open called with the id of the part that was clicked
    */
   public MachinePlan(Consumer<String> open) {
-    this(open, false);
-    setMinSize(200, 200);
-  }
-
-  /** The view from above without words, for a list of printers. */
-  public static MachinePlan small() {
-    return new MachinePlan(part -> {}, true);
-  }
-
-  private MachinePlan(Consumer<String> open, boolean small) {
     this.open = open;
-    this.small = small;
-    getChildren().add(sketch);
+    setMinSize(200, 200);
+    getChildren().addAll(sketch, marks);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
   }
 
@@ -45,6 +34,8 @@ public final class MachinePlan extends Region {
     if (!looks.equals(drawn)) {
       drawn = looks;
       draw();
+    } else {
+      marks.show(next.marks());
     }
   }
 
@@ -53,6 +44,7 @@ public final class MachinePlan extends Region {
     if (getWidth() != drawnWidth || getHeight() != drawnHeight) {
       draw();
       sketch.dress();
+      marks.applyCss();
     }
   }
 
@@ -68,12 +60,14 @@ public final class MachinePlan extends Region {
     drawnWidth = getWidth();
     drawnHeight = getHeight();
     sketch.clear();
-    PlanParts parts = new PlanParts(sketch, content, open);
+    marks.clear();
+    PlanParts parts = new PlanParts(sketch, content, marks, open);
+    both(parts);
+    marks.show(content.marks());
+  }
+
+  private void both(PlanParts parts) {
     double width = getWidth();
-    if (small) {
-      small(parts);
-      return;
-    }
     double sideHeight = Math.min(width * 0.58, getHeight() * 0.36);
     // Never taller than the width can fill: the two views stay together.
     double topHeight = Math.min(getHeight() - sideHeight - 18, width - 44);
@@ -83,14 +77,5 @@ public final class MachinePlan extends Region {
       new FrameFromAbove(parts).draw(0, 0, width, topHeight);
     }
     new FrameFromSide(parts).draw(0, topHeight + 18, width, sideHeight);
-  }
-
-  private void small(PlanParts parts) {
-    if (content.profile().kinematics() == Kinematics.DELTA) {
-      new DeltaFromAbove(parts).draw(0, 0, getWidth(), getHeight());
-    } else {
-      new FrameFromAbove(parts).draw(0, 0, getWidth(), getHeight());
-    }
-    sketch.getChildren().removeIf(node -> node instanceof Text);
   }
 }

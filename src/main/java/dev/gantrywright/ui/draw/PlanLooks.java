@@ -2,7 +2,10 @@ package dev.gantrywright.ui.draw;
 
 import dev.gantrywright.machine.PrinterProfile;
 
-/** What of a profile the machine plan shows: most edits leave the drawing as it is. */
+/**
+ * What of a profile the machine plan shows: most edits leave the drawing as it is, and
+ * its marks stand in a layer of their own.
+ */
 final class PlanLooks {
   private PlanLooks() {}
 
@@ -24,7 +27,6 @@ final class PlanLooks {
         .endstops()
         .forEach((name, end) -> looks.append(name).append(end.fitted()).append(end.contact()));
     looks.append(profile.heaters().keySet()).append(content.boardName()).append(content.chosen());
-    looks.append(new java.util.TreeMap<>(content.marks()));
     looks.append(new java.util.TreeMap<>(content.seen()));
     return looks.append(new java.util.TreeSet<>(content.disagreeing())).toString();
   }

@@ -6,7 +6,6 @@ import dev.gantrywright.machine.Endstop;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.quantity.Shown;
 import dev.gantrywright.ui.state.ContactState;
-import dev.gantrywright.ui.state.Gravity;
 import dev.gantrywright.ui.state.PlaceNames;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -16,11 +15,13 @@ import javafx.scene.shape.Rectangle;
 final class PlanParts {
   final Sketch sketch;
   final PlanContent content;
+  private final MarkLayer marks;
   private final Consumer<String> open;
 
-  PlanParts(Sketch sketch, PlanContent content, Consumer<String> open) {
+  PlanParts(Sketch sketch, PlanContent content, MarkLayer marks, Consumer<String> open) {
     this.sketch = sketch;
     this.content = content;
+    this.marks = marks;
     this.open = open;
   }
 
@@ -63,16 +64,9 @@ final class PlanParts {
     hit.setOnMouseClicked(click -> open.accept(part));
   }
 
-  /** The sign of the part's gravest remark, if it has one. */
+  /** Where the sign of the part's gravest finding stands, if it has one. */
   void mark(String part, double x, double y) {
-    Gravity gravity = content.marks().get(part);
-    if (gravity != null) {
-      var sign = Mark.of(gravity).sign(12);
-      sign.setLayoutX(x);
-      sign.setLayoutY(y);
-      sign.setMouseTransparent(true);
-      sketch.getChildren().add(sign);
-    }
+    marks.place(part, x, y);
   }
 
   /** A motor, after IEC 60617: circle with M. */

@@ -4,7 +4,10 @@ import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.List;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** Every key, shown by {@code ?}. */
@@ -36,19 +39,26 @@ public final class KeyMap extends VBox {
 
   public KeyMap() {
     getStyleClass().add("float");
-    setMaxSize(560, 560);
+    setMaxSize(660, USE_PREF_SIZE);
     setSpacing(10);
     GridPane grid = new GridPane();
     grid.setHgap(24);
     grid.setVgap(5);
     int row = 0;
     for (String key : ROWS) {
-      grid.addRow(
-          row++,
-          Pieces.label(Texts.of("keys." + key), "strong"),
-          Pieces.label(Texts.of("keys." + key + ".does")));
+      Label does = Pieces.paragraph(Texts.of("keys." + key + ".does"));
+      GridPane.setHgrow(does, Priority.ALWAYS);
+      Label pressed = Pieces.label(Texts.of("keys." + key), "strong");
+      pressed.setMinWidth(USE_PREF_SIZE);
+      grid.addRow(row++, pressed, does);
     }
-    getChildren().addAll(Pieces.label(Texts.of("keys.title"), "section"), grid, close);
+    // At twice the size the list is longer than the window: it scrolls, the button stays.
+    ScrollPane list = new ScrollPane(grid);
+    list.setFitToWidth(true);
+    list.getStyleClass().add("sheet-scroll");
+    list.setFocusTraversable(false);
+    VBox.setVgrow(list, Priority.ALWAYS);
+    getChildren().addAll(Pieces.label(Texts.of("keys.title"), "section"), list, close);
     setVisible(false);
     setManaged(false);
   }

@@ -5,16 +5,19 @@ import dev.gantrywright.ui.draw.Sketch;
 import dev.gantrywright.ui.state.Gravity;
 import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.state.StationState;
+import dev.gantrywright.ui.theme.Pieces;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 
 /** The route: six stations on one line, each with what is open there. Nothing is locked. */
 public final class RouteBar extends Region {
@@ -22,11 +25,18 @@ public final class RouteBar extends Region {
   private static final double LINE = 30;
   private static final double LEFT = 52;
 
+  /** Below this distance between stations the words need every pixel, and two lines. */
+  private static final double NARROW = 140;
+
   private final Sketch track = new Sketch();
+  private final Map<Stage, Sketch> signs = new EnumMap<>(Stage.class);
+  private final Map<Stage, String> signed = new EnumMap<>(Stage.class);
+  private final Map<Stage, Text> counts = new EnumMap<>(Stage.class);
   private final Map<Stage, Station> stations = new EnumMap<>(Stage.class);
   private final Map<Stage, StationState> states = new EnumMap<>(Stage.class);
   private Stage here = Stage.DESCRIBE;
   private String drawn = "";
+  private double left = LEFT;
 
   public RouteBar(Consumer<Stage> go) {
     getStyleClass().add("route");
@@ -34,6 +44,10 @@ public final class RouteBar extends Region {
     setPrefHeight(HEIGHT);
     setMaxHeight(HEIGHT);
     getChildren().add(track);
+    for (Stage stage : Stage.values()) {
+      signs.put(stage, new Sketch());
+      getChildren().add(signs.get(stage));
+    }
     for (Stage stage : Stage.values()) {
       Station station = new Station(stage);
       station.button.setOnAction(click -> go.accept(stage));
@@ -79,57 +93,85 @@ public final class RouteBar extends Region {
 
   @Override
   protected void layoutChildren() {
-    double pitch = (getWidth() - LEFT - 28) / Stage.values().length;
+    int count = Stage.values().length;
+    double wide = (getWidth() - LEFT - 28) / count;
+    boolean narrow = wide < NARROW;
+    left = narrow ? 20 : LEFT;
+    double pitch = narrow ? (getWidth() - left - 4) / count : wide;
     for (Stage stage : Stage.values()) {
-      double x = LEFT + pitch * stage.ordinal();
-      stations.get(stage).button.resizeRelocate(x - 6, 4, pitch - 10, HEIGHT - 10);
+      double x = left + pitch * stage.ordinal();
+      Station station = stations.get(stage);
+      station.narrow(narrow);
+      double end = narrow ? 8 : 10;
+      station.button.resizeRelocate(x - 6, narrow ? 1 : 4, pitch - end, HEIGHT - (narrow ? 2 : 10));
     }
-    String looks = pitch + " " + here + " " + states;
-    if (!looks.equals(drawn)) {
-      drawn = looks;
-      draw(pitch);
+    // Only what looks otherwise is drawn anew: a keystroke changes one sign, not the whole route.
+    StringBuilder line = new StringBuilder().append(pitch);
+    for (Stage stage : Stage.values()) {
+      line.append(' ').append(settled(stage));
+      sign(left + pitch * stage.ordinal(), stage);
+    }
+    if (!drawn.contentEquals(line)) {
+      drawn = line.toString();
+      line(pitch);
     }
   }
 
-  private void draw(double pitch) {
+  private boolean settled(Stage stage) {
+    return states.get(stage).sign() == StationState.Sign.SETTLED;
+  }
+
+  private void line(double pitch) {
     track.clear();
-    for (Stage stage : Stage.values()) {
-      double x = LEFT + pitch * stage.ordinal();
-      if (stage.ordinal() > 0) {
-        Stage before = Stage.values()[stage.ordinal() - 1];
-        boolean done = states.get(before).sign() == StationState.Sign.SETTLED;
-        track.line(x - pitch + 11, LINE, x - 11, LINE, done ? "track-done" : "track");
-      }
-    }
-    for (Stage stage : Stage.values()) {
-      sign(LEFT + pitch * stage.ordinal(), states.get(stage), stage == here);
+    Stage[] all = Stage.values();
+    for (int i = 1; i < all.length; i++) {
+      double x = left + pitch * i;
+      track.line(
+          x - pitch + 11, LINE, x - 11, LINE, settled(all[i - 1]) ? "track-done" : "track");
     }
     track.dress();
   }
 
-  private void sign(double x, StationState state, boolean chosen) {
+  private void sign(double x, Stage stage) {
+    StationState state = states.get(stage);
+    boolean counted = state.count() > 0;
+    String looks = x + " " + (stage == here) + " " + state.sign() + " " + counted;
+    if (!looks.equals(signed.put(stage, looks))) {
+      Sketch sheet = signs.get(stage);
+      sheet.clear();
+      counts.put(stage, sign(sheet, x, state, stage == here));
+      sheet.dress();
+    } else if (counted) {
+      counts.get(stage).setText(Integer.toString(state.count()));
+    }
+  }
+
+  /** Draws the sign of a station; the figure in it, where it has one. */
+  private static Text sign(Sketch sheet, double x, StationState state, boolean chosen) {
+    Text figure = new Text();
     switch (state.sign()) {
       case SETTLED -> {
-        track.circle(x, LINE, 10, "station-settled");
-        track.polyline("station-tick", x - 4.5, LINE, x - 1.2, LINE + 3.6, x + 5, LINE - 4);
+        sheet.circle(x, LINE, 10, "station-settled");
+        sheet.polyline("station-tick", x - 4.5, LINE, x - 1.2, LINE + 3.6, x + 5, LINE - 4);
       }
-      case OPEN -> track.circle(x, LINE, 9, "station-dot");
+      case OPEN -> sheet.circle(x, LINE, 9, "station-dot");
       default -> {
         Gravity gravity = Gravity.valueOf(state.sign().name());
         double size = gravity == Gravity.WARNING ? 22 : 20;
         Node sign = Mark.of(gravity).sign(size);
         sign.setLayoutX(x - size / 2);
         sign.setLayoutY(LINE - size / 2);
-        track.getChildren().add(sign);
+        sheet.getChildren().add(sign);
         if (state.count() > 0) {
           double drop = gravity == Gravity.WARNING ? 7 : 4.5;
-          track.text(Integer.toString(state.count()), x, LINE + drop, 0.5, "station-count");
+          figure = sheet.text(Integer.toString(state.count()), x, LINE + drop, 0.5, "station-count");
         }
       }
     }
     if (chosen) {
-      track.polygon("here", x - 7, HEIGHT, x + 7, HEIGHT, x, HEIGHT - 8);
+      sheet.polygon("here", x - 7, HEIGHT, x + 7, HEIGHT, x, HEIGHT - 8);
     }
+    return figure;
   }
 
   private static final class Station {
@@ -142,6 +184,7 @@ public final class RouteBar extends Region {
       Label name = new Label(stage.title());
       name.getStyleClass().add("station-name");
       words.getStyleClass().add("station-state");
+      words.setTextOverrun(OverrunStyle.WORD_ELLIPSIS);
       VBox box = new VBox(5, name, words);
       button.setGraphic(box);
       button.getStyleClass().setAll("station");
@@ -150,14 +193,16 @@ public final class RouteBar extends Region {
       show(StationState.open(""));
     }
 
+    /** The state may take two lines, close below the name. */
+    void narrow(boolean narrow) {
+      words.setWrapText(narrow);
+      Pieces.style(button, "station-narrow", narrow);
+    }
+
     void show(StationState state) {
       words.setText(state.words());
-      words.getStyleClass().removeAll("error-text", "warning-text");
-      if (state.sign() == StationState.Sign.ERROR) {
-        words.getStyleClass().add("error-text");
-      } else if (state.sign() == StationState.Sign.WARNING) {
-        words.getStyleClass().add("warning-text");
-      }
+      Pieces.style(words, "error-text", state.sign() == StationState.Sign.ERROR);
+      Pieces.style(words, "warning-text", state.sign() == StationState.Sign.WARNING);
       button.setAccessibleText(stage.title() + ", " + state.words());
     }
   }

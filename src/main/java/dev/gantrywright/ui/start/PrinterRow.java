@@ -1,9 +1,8 @@
 package dev.gantrywright.ui.start;
 
 import dev.gantrywright.machine.PrinterProfile;
-import dev.gantrywright.ui.draw.MachinePlan;
 import dev.gantrywright.ui.draw.Mark;
-import dev.gantrywright.ui.draw.PlanContent;
+import dev.gantrywright.ui.draw.SmallPlan;
 import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.state.PrinterCard;
 import dev.gantrywright.ui.state.PrinterPast;
@@ -12,23 +11,19 @@ import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.scene.transform.Scale;
 
 /** One printer on the start page: its plan in small, what it is, what is open. */
 final class PrinterRow extends HBox {
-  private static final double DRAWN = 240;
-  private static final double SHRUNK = 0.38;
+  /** As wide as a plan, so that an unreadable printer's words stand in the same column. */
+  private static final double PICTURE = 112;
 
   /** One width for every row, so that the states stand in one column. */
   private static final double STATE = 230;
@@ -74,22 +69,15 @@ final class PrinterRow extends HBox {
   }
 
   private static Region picture(PrinterCard card) {
-    Pane frame = new Pane();
-    frame.setMinSize(DRAWN * SHRUNK, DRAWN * SHRUNK);
-    frame.setMaxSize(DRAWN * SHRUNK, DRAWN * SHRUNK);
     if (card.profile().isEmpty()) {
-      return frame;
+      Region none = new Region();
+      none.setMinWidth(PICTURE);
+      return none;
     }
-    MachinePlan plan = MachinePlan.small();
-    plan.show(
-        new PlanContent(card.profile().get(), card.board(), "", Map.of(), Map.of(), Set.of()));
+    SmallPlan plan = new SmallPlan(card.profile().get());
     plan.setMouseTransparent(true);
     plan.setAccessibleText(Texts.of("plan.title"));
-    plan.setManaged(false);
-    plan.resize(DRAWN, DRAWN);
-    plan.getTransforms().add(new Scale(SHRUNK, SHRUNK));
-    frame.getChildren().add(plan);
-    return frame;
+    return plan;
   }
 
   private static VBox words(PrinterCard card) {

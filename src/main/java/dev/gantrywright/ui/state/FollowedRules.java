@@ -2,7 +2,8 @@ package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.catalog.Catalog;
-import dev.gantrywright.machine.ProfileValues;
+import dev.gantrywright.machine.ChangedFields;
+import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.rules.CheckInput;
 import dev.gantrywright.rules.Checked;
 import dev.gantrywright.rules.Finding;
@@ -14,14 +15,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Runs only the rules that read what an edit changed; the findings of the others stand. */
 final class FollowedRules implements Inspection {
   private final Supplier<RuleBook> book;
   private final Supplier<Catalog> catalog;
   private Checked checked;
-  private ObjectNode tree;
+  private PrinterProfile inspected;
   private Map<Finding, Remark> remarks = new IdentityHashMap<>();
   private volatile Map<String, String> evidence = Map.of();
 
@@ -35,12 +35,11 @@ final class FollowedRules implements Inspection {
     CheckInput input =
         new CheckInput(
             printer.profile(), printer.sheet(), printer.folder(), printer.names(), catalog.get());
-    ObjectNode now = ProfileValues.tree(printer.profile());
     checked =
         checked == null
             ? book.get().run(input)
-            : book.get().rerun(checked, input, ChangedPaths.between(tree, now));
-    tree = now;
+            : book.get().rerun(checked, input, ChangedFields.between(inspected, printer.profile()));
+    inspected = printer.profile();
     List<Finding> open = Waivers.sort(printer.profile(), checked.findings()).open();
     Map<Finding, Remark> next = new IdentityHashMap<>();
     for (Finding finding : open) {

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -20,12 +22,25 @@ public final class HabitStore {
   private static final int LARGEST_BYTES = 1 << 20;
 
   private final Path file;
+  private CompletableFuture<Habits> early;
 
   public HabitStore(Path file) {
     this.file = file;
   }
 
+  /** Begins to read, so that whoever asks first need not wait for the disk. */
+  public HabitStore early(Executor background) {
+    early = CompletableFuture.supplyAsync(this::fromFile, background);
+    return this;
+  }
+
   public Habits read() {
+    CompletableFuture<Habits> begun = early;
+    early = null;
+    return begun == null ? fromFile() : begun.join();
+  }
+
+  private Habits fromFile() {
     Habits first = Habits.first();
     try {
       JsonNode json = JsonMapper.shared().readTree(bytes());
@@ -56,7 +71,8 @@ public final class HabitStore {
     }
   }
 
-  public void save(Habits habits) {
+  /** Takes the time of a disk. */
+  public synchronized void save(Habits habits) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("recent", habits.recent());
     json.put("mode", habits.mode().word());

@@ -39,11 +39,15 @@ public final class ProfileDesk {
 
   /** The value at a field path. */
   public Optional<JsonNode> value(String path) {
+    return ProfileValues.get(tree(), path);
+  }
+
+  private ObjectNode tree() {
     if (treeOf != profile()) {
       treeOf = profile();
       tree = ProfileValues.tree(treeOf);
     }
-    return ProfileValues.get(tree, path);
+    return tree;
   }
 
   /** The value as text, as history and messages quote it; "not given" where there is none. */
@@ -71,7 +75,7 @@ public final class ProfileDesk {
   public Optional<String> edit(String path, Object value) {
     PrinterProfile changed;
     try {
-      changed = ProfileValues.with(profile(), path, value);
+      changed = ProfileValues.with(tree(), path, value);
     } catch (ProfileProblem refused) {
       return Optional.of(reason(refused, path));
     }

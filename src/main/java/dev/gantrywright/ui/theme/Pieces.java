@@ -37,6 +37,16 @@ public final class Pieces {
     return button;
   }
 
+  /** Gives or takes a style; one set anew would cost a style pass of everything inside the node. */
+  public static void style(Node node, String style, boolean on) {
+    boolean has = node.getStyleClass().contains(style);
+    if (on && !has) {
+      node.getStyleClass().add(style);
+    } else if (!on && has) {
+      node.getStyleClass().remove(style);
+    }
+  }
+
   /** Pushes what follows to the right. */
   public static Region gap() {
     Region gap = new Region();

@@ -79,8 +79,8 @@ final class DiffCell extends ListCell<DiffRow> {
     before.show(row.before(), start, row.before().length() - tail, !row.faded().isEmpty());
     after.show(row.after(), start, row.after().length() - tail, !row.faded().isEmpty());
     cause.setText(changed ? row.cause() : row.faded());
-    cause.getStyleClass().removeAll("quiet", "accent-text");
-    cause.getStyleClass().add(changed ? "accent-text" : "quiet");
+    Pieces.style(cause, "quiet", !changed);
+    Pieces.style(cause, "accent-text", changed);
     cause.setGraphic(changed ? null : row.faded().isEmpty() ? null : Mark.OPEN.sign(8));
     setGraphic(sides);
   }
@@ -130,14 +130,8 @@ final class DiffCell extends ListCell<DiffRow> {
       from = start;
       to = end;
       text.setText(words);
-      getStyleClass().remove(ground);
-      text.getStyleClass().remove("quiet");
-      if (start >= 0) {
-        getStyleClass().add(ground);
-      }
-      if (faded) {
-        text.getStyleClass().add("quiet");
-      }
+      Pieces.style(this, ground, start >= 0);
+      Pieces.style(text, "quiet", faded);
       mark.setVisible(start >= 0 && end > start);
       requestLayout();
     }
