@@ -220,7 +220,8 @@ final class DeskView implements Subscription {
     subscriptions.add(desk.stage().listen(stage -> undoLabels()));
     subscriptions.add(desk.judged().listen(judged -> station(Stage.CHECK)));
     subscriptions.add(desk.planned().listen(planned -> station(Stage.WRITE)));
-    subscriptions.add(desk.opened()
+    subscriptions.add(
+        desk.opened()
             .listen(
                 opened -> {
                   title();

@@ -298,11 +298,7 @@ public final class WorkbenchWindow {
     closeDesk();
     Habits last =
         habits.placed(
-            stage.getX(),
-            stage.getY(),
-            scene.getWidth(),
-            scene.getHeight(),
-            stage.isMaximized());
+            stage.getX(), stage.getY(), scene.getWidth(), scene.getHeight(), stage.isMaximized());
     // No daemon: the program ends when it is written, and the toolkit's thread waits for nothing.
     saving = new Thread(() -> around.habits().save(last), "habits");
     saving.start();

@@ -143,7 +143,8 @@ class RemedyUseTest {
   @SuppressWarnings("unchecked")
   private List<Remark> listed() throws Exception {
     return open.on(
-        () -> List.copyOf(((ListView<Remark>) open.window().scene().lookup("#remarks")).getItems()));
+        () ->
+            List.copyOf(((ListView<Remark>) open.window().scene().lookup("#remarks")).getItems()));
   }
 
   @SuppressWarnings("unchecked")

@@ -4,8 +4,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * How high a row or form is at the width that it was asked for last. The toolkit keeps no height
- * that depends on a width and asks for each several times in one layout pass; of a form only the row
- * in hand changes with a keystroke. Whoever uses it forgets with every request for layout.
+ * that depends on a width and asks for each several times in one layout pass; of a form only the
+ * row in hand changes with a keystroke. Whoever uses it forgets with every request for layout.
  */
 final class KnownHeights {
   private double leastAt = Double.NaN;

@@ -3,8 +3,8 @@ package dev.gantrywright.ui.draw;
 import dev.gantrywright.machine.PrinterProfile;
 
 /**
- * What of a profile the machine plan shows: most edits leave the drawing as it is, and
- * its marks stand in a layer of their own.
+ * What of a profile the machine plan shows: most edits leave the drawing as it is, and its marks
+ * stand in a layer of their own.
  */
 final class PlanLooks {
   private PlanLooks() {}

@@ -3,7 +3,9 @@ package dev.gantrywright.ui.draw;
 import javafx.scene.layout.Region;
 import javafx.scene.transform.Scale;
 
-/** Holds a picture of one size, and makes it smaller rather than cut it where the room is narrow. */
+/**
+ * Holds a picture of one size, and makes it smaller rather than cut it where the room is narrow.
+ */
 public final class Shrunk extends Region {
   private final Region picture;
   private final double width;

@@ -126,8 +126,7 @@ public final class RouteBar extends Region {
     Stage[] all = Stage.values();
     for (int i = 1; i < all.length; i++) {
       double x = left + pitch * i;
-      track.line(
-          x - pitch + 11, LINE, x - 11, LINE, settled(all[i - 1]) ? "track-done" : "track");
+      track.line(x - pitch + 11, LINE, x - 11, LINE, settled(all[i - 1]) ? "track-done" : "track");
     }
     track.dress();
   }
@@ -164,7 +163,8 @@ public final class RouteBar extends Region {
         sheet.getChildren().add(sign);
         if (state.count() > 0) {
           double drop = gravity == Gravity.WARNING ? 7 : 4.5;
-          figure = sheet.text(Integer.toString(state.count()), x, LINE + drop, 0.5, "station-count");
+          figure =
+              sheet.text(Integer.toString(state.count()), x, LINE + drop, 0.5, "station-count");
         }
       }
     }
