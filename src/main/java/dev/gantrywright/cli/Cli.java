@@ -68,7 +68,8 @@ public final class Cli implements Runnable {
   private static int report(ParameterException problem) {
     CommandLine at = problem.getCommandLine();
     String verb = at.getCommandSpec().qualifiedName();
-    at.getErr().println(oneLine(problem.getMessage()) + "; see '" + verb + " --help'");
+    String told = oneLine(CallProblem.text(problem));
+    at.getErr().println(told + (told.endsWith("?") ? " See '" : "; see '") + verb + " --help'");
     return ExitStatus.USAGE;
   }
 
