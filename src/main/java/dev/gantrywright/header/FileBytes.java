@@ -22,7 +22,7 @@ final class FileBytes {
     try (InputStream in = new FileInputStream(file.toString())) {
       byte[] bytes = in.readNBytes(LARGEST + 1);
       if (bytes.length > LARGEST) {
-        throw new IOException("larger than 64 MiB, so it is no header");
+        throw new IOException("is larger than 64 MiB, so it is no header");
       }
       return bytes;
     } catch (FileNotFoundException e) {

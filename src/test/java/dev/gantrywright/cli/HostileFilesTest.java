@@ -145,4 +145,10 @@ class HostileFilesTest {
     Tool.mustRun(dir, "mkfifo", "pipe.bin");
     oneLine(CommandRun.of("image", dir.resolve("pipe.bin").toString()), "is a pipe or a device");
   }
+
+  @Test
+  void aHeaderOfGigabytesIsOneLine() throws Exception {
+    oneLine(
+        CommandRun.of("macros", sparse("huge.h", 4L << 30).toString()), "is larger than 64 MiB");
+  }
 }

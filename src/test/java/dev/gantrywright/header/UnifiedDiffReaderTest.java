@@ -62,4 +62,15 @@ class UnifiedDiffReaderTest {
     assertThatThrownBy(() -> patched("a\n", HEAD + "@@ what @@\n-a\n+b\n"))
         .hasMessageContaining("no hunk");
   }
+
+  /** No file is opened by what a diff calls it: it is looked up among those that were read. */
+  @Test
+  void aPathThatClimbsReachesNothing() {
+    for (String path : new String[] {"../perch.h", "src/../src/perch.h", "/etc/hostname"}) {
+      String diff = "--- a/" + path + "\n+++ b/" + path + "\n@@ -1 +1 @@\n-a\n+b\n";
+      assertThatThrownBy(() -> UnifiedDiffReader.read(folder("a\n"), bytes(diff)))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining(path);
+    }
+  }
 }

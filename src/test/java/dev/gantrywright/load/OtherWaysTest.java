@@ -125,4 +125,15 @@ class OtherWaysTest {
   void mainsWorkIsLeftToLicensedPersons() {
     assertThat(Caution.before(Caution.Act.CARD).get(0).who()).contains("licensed");
   }
+
+  @Test
+  void aDescriptionWithoutEndIsReadToItsLimit() throws Exception {
+    FaultyCard card = new FaultyCard();
+    String head = "UF2 Bootloader v1.1.3\nModel: Shearwater\n";
+    card.files.put(
+        "INFO_UF2.TXT",
+        (head + "x".repeat(10_000_000) + "\nBoard-ID: too-late\n")
+            .getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    assertThat(Uf2Drive.on(card)).contains(new Uf2Drive("UF2 Bootloader v1.1.3", "Shearwater", ""));
+  }
 }

@@ -35,6 +35,18 @@ class HabitStoreTest {
     assertThat(new HabitStore(file).read()).isEqualTo(Habits.first());
   }
 
+  /** Blanks are fine in JSON: only the limit makes this one unreadable. */
+  @Test
+  void aFileWithoutEndIsAFirstRun() throws Exception {
+    Path file = folder.resolve("window.json");
+    new HabitStore(file).save(Habits.first().zoomed(1.5));
+    String small = Files.readString(file);
+    Files.writeString(file, " ".repeat(2000) + small);
+    assertThat(new HabitStore(file).read().zoom()).isEqualTo(1.5);
+    Files.writeString(file, " ".repeat(2 << 20) + small);
+    assertThat(new HabitStore(file).read()).isEqualTo(Habits.first());
+  }
+
   @Test
   void openingAgainMovesToTheFrontAndOldOnesFallOut() {
     Habits habits = Habits.first();

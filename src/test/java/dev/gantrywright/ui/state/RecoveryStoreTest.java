@@ -37,6 +37,18 @@ class RecoveryStoreTest {
   }
 
   @Test
+  void somethingWithoutEndIsNothing() throws Exception {
+    RecoveryStore store = new RecoveryStore(folder);
+    store.keep(HERON, ProfileStore.read(HERON));
+    Path kept;
+    try (var files = Files.list(folder)) {
+      kept = files.findFirst().orElseThrow();
+    }
+    Files.writeString(kept, Files.readString(kept) + " ".repeat(5 << 20));
+    assertThat(store.find(HERON)).isEmpty();
+  }
+
+  @Test
   void somethingUnreadableIsNothing() throws Exception {
     RecoveryStore store = new RecoveryStore(folder);
     store.keep(HERON, ProfileStore.read(HERON));
