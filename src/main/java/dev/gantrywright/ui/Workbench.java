@@ -13,17 +13,17 @@ import javafx.stage.Stage;
 
 /** The window as a program: opens a printer, or the start page with the demo workshop. */
 public final class Workbench extends Application {
-  private Surroundings around;
+  private static Surroundings prepared;
   private WorkbenchWindow window;
 
-  /** On the launcher's thread: what is read here is there when the toolkit's thread asks. */
-  @Override
-  public void init() {
-    around = Surroundings.ofThisUser();
+  /** Begins to read, while the toolkit starts, what its thread will ask for. */
+  static void prepare() {
+    prepared = Surroundings.ofThisUser();
   }
 
   @Override
   public void start(Stage stage) {
+    Surroundings around = prepared == null ? Surroundings.ofThisUser() : prepared;
     Optional<Path> asked = getParameters().getRaw().stream().findFirst().map(Path::of);
     window = open(stage, around);
     window.afterFirstFrame(() -> begin(window, around, asked));

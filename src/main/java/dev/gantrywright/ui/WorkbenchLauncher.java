@@ -15,6 +15,8 @@ public final class WorkbenchLauncher {
    */
   public static void open(Optional<Path> profile) {
     String[] arguments = profile.map(path -> new String[] {path.toString()}).orElse(new String[0]);
+    WarmUp.begin();
+    Workbench.prepare();
     Application.launch(Workbench.class, arguments);
   }
 }

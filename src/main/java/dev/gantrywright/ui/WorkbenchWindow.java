@@ -26,11 +26,15 @@ import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.StackPane;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 /** The window: start page or one open printer, with palette and key map floating above. */
 public final class WorkbenchWindow {
   private static final double HERTZ = 20;
+  /** Of the window's upper edge so much must be on a screen to take hold of it, pixels. */
+  private static final double GRIP = 40;
+
   private static final double LEAST_WIDTH = 640;
   private static final double LEAST_HEIGHT = 400;
 
@@ -70,12 +74,21 @@ public final class WorkbenchWindow {
     stage.setTitle("Gantrywright");
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
-    if (!Double.isNaN(habits.x()) && !Double.isNaN(habits.y())) {
+    if (onScreen(habits)) {
       stage.setX(habits.x());
       stage.setY(habits.y());
     }
     stage.setMaximized(habits.maximised());
     showStart();
+  }
+
+  /** Whether the window would be seen where it stood: its screen may be gone since. */
+  private static boolean onScreen(Habits habits) {
+    return !Double.isNaN(habits.x())
+        && !Double.isNaN(habits.y())
+        && !Screen.getScreensForRectangle(
+                habits.x(), habits.y(), habits.width(), Math.min(habits.height(), GRIP))
+            .isEmpty();
   }
 
   private NameMap learn(FirmwareFolder folder) {

@@ -69,8 +69,11 @@ class AccessTest {
   private void layout() throws Exception {
     open.run(
         () -> {
-          open.window().scene().getRoot().applyCss();
-          open.window().scene().getRoot().layout();
+          // Twice, as two frames do: what a layout puts down is toned by the next.
+          for (int frame = 0; frame < 2; frame++) {
+            open.window().scene().getRoot().applyCss();
+            open.window().scene().getRoot().layout();
+          }
         });
   }
 
@@ -203,6 +206,24 @@ class AccessTest {
     Color now = (Color) box.getBorder().getStrokes().get(0).getTopStroke();
     assertThat(now).isNotEqualTo(before);
     assertThat(contrast(now, ground(box.getParent()))).isGreaterThan(3);
+  }
+
+  @Test
+  void atTwiceTheSizeTheNamesOfTheStationsAreWhole() throws Exception {
+    open.run(() -> open.window().rezoom(2));
+    for (Stage stage : Stage.values()) {
+      open.run(() -> desk.stage().set(stage));
+      layout();
+      List<String> drawn =
+          open.on(
+              () ->
+                  shown(open.window().scene().getRoot()).stream()
+                      .filter(node -> node.getStyleClass().contains("station-name"))
+                      .map(node -> ((Text) node.lookup(".text")).getText())
+                      .toList());
+      assertThat(drawn)
+          .containsExactlyElementsOf(java.util.Arrays.stream(Stage.values()).map(Stage::title).toList());
+    }
   }
 
   @Test

@@ -3,12 +3,13 @@ package dev.gantrywright.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.gantrywright.ui.state.PrinterDesk;
-import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.theme.Mode;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.control.Button;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -92,9 +93,9 @@ class HabitsUseTest {
   @Test
   void digitsGoFromStageToStage() throws Exception {
     open.press(KeyCode.CONTROL, KeyCode.DIGIT3);
-    open.until(() -> desk.stage().get() == Stage.WRITE);
+    open.until(() -> desk.stage().get() == dev.gantrywright.ui.state.Stage.WRITE);
     open.press(KeyCode.CONTROL, KeyCode.DIGIT6);
-    open.until(() -> desk.stage().get() == Stage.PROVE);
+    open.until(() -> desk.stage().get() == dev.gantrywright.ui.state.Stage.PROVE);
   }
 
   @Test
@@ -110,6 +111,26 @@ class HabitsUseTest {
     assertThat(open.window().habits().mode()).isEqualTo(Mode.DARK);
     open.press(KeyCode.CONTROL, KeyCode.DIGIT0);
     open.until(() -> open.window().habits().zoom() == 1);
+  }
+
+  @Test
+  void aWindowWhoseScreenIsGoneComesBackInSight() throws Exception {
+    assertThat(placeOf(90_000)).as("beyond every screen").isNaN();
+    assertThat(placeOf(40)).isEqualTo(40);
+  }
+
+  private double placeOf(double x) throws Exception {
+    Path elsewhere = data.resolve("remembered-" + x);
+    Files.createDirectories(elsewhere);
+    Files.writeString(
+        elsewhere.resolve("window.json"),
+        "{\"x\":" + x + ",\"y\":10,\"width\":800,\"height\":600}");
+    return open.on(
+        () -> {
+          Stage stage = new Stage();
+          new WorkbenchWindow(stage, Surroundings.in(elsewhere, open.workshop()));
+          return stage.getX();
+        });
   }
 
   @Test

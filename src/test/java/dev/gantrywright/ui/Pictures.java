@@ -8,12 +8,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javafx.util.Duration;
@@ -21,11 +24,25 @@ import javax.imageio.ImageIO;
 
 /**
  * Makes pictures of every stage in both themes and two sizes: {@code Pictures DIR [NAME…]}, where a
- * NAME keeps the pictures whose file name holds it. See docs/window.md for the whole command.
+ * NAME keeps the pictures whose file name holds it; or {@code Pictures --docs DIR}, those of the
+ * documentation. See docs/window.md for the whole command.
  */
 public final class Pictures {
-  private final Path folder;
-  private final String[] wanted;
+  private final Predicate<String> wanted;
+  private final Taker taker;
+  private static final String[] PARTS = {
+    "endstops.zMin", "axes.z", "axes.e", "serial", "board", "printer", "heaters.bed", "build"
+  };
+
+  /** Every picture that is taken in one theme and size. */
+  private static final String[] ALL =
+      ("start describe describe-endstops-zMin describe-axes-z describe-axes-e describe-serial"
+              + " describe-board describe-printer describe-heaters-bed describe-build names"
+              + " names-pick names-boards names-zoom check write build load prove write-done"
+              + " build-done load-done prove-proof write-settings palette keys log zoom"
+              + " zoom-describe zoom-check zoom-write zoom-build zoom-load zoom-prove")
+          .split(" ");
+
   private final Deque<Step> steps = new ArrayDeque<>();
   private final CountDownLatch finished = new CountDownLatch(1);
   private Stage stage;
@@ -33,26 +50,56 @@ public final class Pictures {
 
   private record Step(BooleanSupplier ready, Runnable act) {}
 
-  private Pictures(Path folder, String[] wanted) {
-    this.folder = folder;
+  /** What is done with the window as it stands. */
+  interface Taker {
+    void take(String name, Scene scene);
+  }
+
+  /**
+   * @param wanted names of the pictures to take
+   */
+  Pictures(Predicate<String> wanted, Taker taker) {
     this.wanted = wanted;
+    this.taker = taker;
   }
 
   public static void main(String[] args) throws Exception {
-    Pictures pictures =
-        new Pictures(Path.of(args[0]), java.util.Arrays.copyOfRange(args, 1, args.length));
-    Files.createDirectories(pictures.folder);
-    Path data = Files.createTempDirectory("pictures");
-    Platform.startup(() -> pictures.begin(data));
-    pictures.finished.await();
+    if (args[0].equals("--docs")) {
+      DocPictures taken = new DocPictures(Path.of(args[1]));
+      Platform.startup(Typefaces::load);
+      taken.take();
+      taken.write();
+    } else {
+      Path folder = Files.createDirectories(Path.of(args[0]));
+      List<String> parts = List.of(args).subList(1, args.length);
+      Platform.startup(Typefaces::load);
+      new Pictures(
+              name -> parts.isEmpty() || parts.stream().anyMatch(name::contains),
+              (name, scene) -> {
+                save(folder.resolve(name + ".png"), scene);
+                System.out.println(name);
+              })
+          .take();
+    }
     System.exit(0);
   }
 
-  private void begin(Path data) {
-    Typefaces.load();
-    stage = new Stage();
+  /** Walks through the window and takes what is wanted; the toolkit runs already. */
+  void take() throws Exception {
+    String home = System.getProperty("user.home");
+    Path data = Files.createTempDirectory("pictures");
     // Pictures show the workshop in the home folder of whoever reads them.
     System.setProperty("user.home", data.toString());
+    try {
+      Platform.runLater(() -> begin(data));
+      finished.await();
+    } finally {
+      System.setProperty("user.home", home);
+    }
+  }
+
+  private void begin(Path data) {
+    stage = new Stage();
     Path workshop = data.resolve("printers");
     try {
       DemoWorkshop.unpack(workshop);
@@ -75,6 +122,20 @@ public final class Pictures {
     if (!any(tail)) {
       return;
     }
+    shotsOf(size, mode, workshop, heron, tail);
+  }
+
+  /** Whether any picture is wanted whose name begins so. */
+  private boolean any(String tail, String... starts) {
+    for (String each : starts.length == 0 ? ALL : starts) {
+      if (wanted.test(each + tail)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void shotsOf(int[] size, Mode mode, Path workshop, Path heron, String tail) {
     step(
         () -> true,
         () -> {
@@ -88,21 +149,32 @@ public final class Pictures {
     step(() -> true, () -> window.begin(Optional.of(heron), true, ""));
     step(this::connected, () -> part("axes.x"));
     shot("describe" + tail);
-    for (String part :
-        new String[] {
-          "endstops.zMin", "axes.z", "axes.e", "serial", "board", "printer", "heaters.bed", "build"
-        }) {
+    for (String part : PARTS) {
       step(() -> true, () -> part(part));
       shot("describe-" + part.replace('.', '-') + tail);
     }
-    names(tail);
+    if (any(tail, "names", "names-pick", "names-boards", "names-zoom")) {
+      names(tail);
+    }
     for (dev.gantrywright.ui.state.Stage each : dev.gantrywright.ui.state.Stage.values()) {
       if (each != dev.gantrywright.ui.state.Stage.DESCRIBE) {
         step(() -> true, () -> window.printer().orElseThrow().stage().set(each));
         shot(each.name().toLowerCase(java.util.Locale.ROOT) + tail);
       }
     }
-    buildThrough(workshop, tail);
+    if (any(tail, "write-done", "build-done", "load-done")) {
+      buildThrough(workshop, tail);
+    }
+    if (any(tail, "prove-proof", "write-settings", "palette", "keys", "log", "zoom", "zoom-check")) {
+      floating(tail);
+    }
+  }
+
+  private void floating(String tail) {
+    step(
+        () -> true,
+        () ->
+            window.printer().orElseThrow().stage().set(dev.gantrywright.ui.state.Stage.PROVE));
     step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", true));
     pause(1200);
     step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", false));
@@ -139,6 +211,10 @@ public final class Pictures {
           window.rezoom(2);
         });
     shot("zoom" + tail);
+    for (var each : dev.gantrywright.ui.state.Stage.values()) {
+      step(() -> true, () -> window.printer().orElseThrow().stage().set(each));
+      shot("zoom-" + each.name().toLowerCase(java.util.Locale.ROOT) + tail);
+    }
     step(() -> true, () -> window.rezoom(1));
   }
 
@@ -256,47 +332,27 @@ public final class Pictures {
     step(() -> System.nanoTime() > until[0], () -> {});
   }
 
-  private boolean any(String name) {
-    for (String each : wanted) {
-      if (name.contains(each)) {
-        return true;
-      }
-    }
-    return wanted.length == 0;
-  }
-
   private void shot(String name) {
-    if (wanted.length > 1 && !any2(name)) {
-      return;
+    if (wanted.test(name)) {
+      pause(350);
+      step(() -> true, () -> taker.take(name, window.scene()));
     }
-    pause(350);
-    step(() -> true, () -> save(name));
   }
 
-  /** All names but the first choose by stage. */
-  private boolean any2(String name) {
-    for (int i = 1; i < wanted.length; i++) {
-      if (name.startsWith(wanted[i])) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private void save(String name) {
-    WritableImage image = window.scene().snapshot(null);
+  static void save(Path file, Scene scene) {
+    WritableImage image = scene.snapshot(null);
     try {
-      ImageIO.write(
-          SwingFXUtils.fromFXImage(image, null), "png", folder.resolve(name + ".png").toFile());
+      ImageIO.write(SwingFXUtils.fromFXImage(image, null), "png", file.toFile());
     } catch (IOException failed) {
       throw new java.io.UncheckedIOException(failed);
     }
-    System.out.println(name);
   }
 
   private void next() {
     Step step = steps.peek();
     if (step == null) {
+      window.close();
+      stage.hide();
       finished.countDown();
       return;
     }

@@ -5,7 +5,6 @@ import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import dev.gantrywright.app.DemoWorkshop;
 import dev.gantrywright.ui.theme.Typefaces;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.DoubleConsumer;
@@ -33,7 +32,13 @@ public final class WindowBenchmark {
       case "keystroke-same" -> KeystrokeBenchmark.run(folder("roost.h"));
       case "trace" -> TraceBenchmark.run();
       case "log" -> LogBenchmark.run(folder(""));
-      case "window" -> Platform.startup(() -> window(start));
+      case "window" -> {
+        // As the launcher does.
+        WarmUp.begin();
+        Path data = Files.createTempDirectory("window-benchmark");
+        Surroundings around = Surroundings.in(data, data.resolve("workshop"));
+        Platform.startup(() -> window(start, around));
+      }
       default -> Platform.startup(() -> bare(start));
     }
     Thread.currentThread().join();
@@ -74,14 +79,8 @@ public final class WindowBenchmark {
   }
 
   /** What the program does at its start, up to the third pulse of its window. */
-  private static void window(long start) {
-    try {
-      Path data = Files.createTempDirectory("window-benchmark");
-      Stage stage = new Stage();
-      Workbench.open(stage, Surroundings.in(data, data.resolve("workshop")));
-    } catch (IOException failed) {
-      throw new UncheckedIOException(failed);
-    }
+  private static void window(long start, Surroundings around) {
+    Workbench.open(new Stage(), around);
     afterPulses(
         3,
         now -> {

@@ -13,18 +13,18 @@ import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.state.WordList;
+import dev.gantrywright.ui.theme.Beside;
 import dev.gantrywright.ui.theme.Pieces;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The Build stage: the command, its target, and what the image has room for. */
-public final class BuildView extends HBox implements Subscription {
+public final class BuildView extends Beside implements Subscription {
   private final PrinterDesk desk;
   private final Catalog catalog;
   private final BuildDesk build;
@@ -39,6 +39,7 @@ public final class BuildView extends HBox implements Subscription {
    * @param folder the patched folder, in which the build runs
    */
   public BuildView(PrinterDesk desk, Catalog catalog, BuildDesk build, Supplier<Path> folder) {
+    super(400, 0);
     this.desk = desk;
     this.catalog = catalog;
     this.build = build;
@@ -61,15 +62,12 @@ public final class BuildView extends HBox implements Subscription {
             earlier);
     command.getStyleClass().add("command-line");
     left.getStyleClass().add("form");
-    HBox.setHgrow(left, Priority.ALWAYS);
     VBox right = new VBox(8, Pieces.label(Texts.of("build.memory"), "quiet"), map);
     right.getStyleClass().add("detail");
     right.getStyleClass().add("margin-pane");
-    right.setMinWidth(360);
-    right.setPrefWidth(400);
     VBox.setVgrow(map, Priority.ALWAYS);
     VBox.setVgrow(run, Priority.ALWAYS);
-    getChildren().addAll(left, right);
+    put(left, right);
     subscriptions.add(desk.values().history().observe(history -> show()));
     subscriptions.add(build.earlier().observe(earlier::show));
     subscriptions.add(build.cleaning().observe(run::cleaning));

@@ -9,6 +9,7 @@ import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Beside;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -32,7 +33,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The Check stage: the list of remarks, worst first, and the one in hand. */
-public final class CheckView extends HBox implements Subscription {
+public final class CheckView extends Beside implements Subscription {
   private static final double CHOICE = 196;
 
   private final PrinterDesk desk;
@@ -53,6 +54,7 @@ public final class CheckView extends HBox implements Subscription {
    * @param waive sets a remark aside with a reason
    */
   public CheckView(PrinterDesk desk, BiConsumer<Remark, String> waive) {
+    super(340, 0);
     this.desk = desk;
     detail = new RemarkDetail(desk, waive);
     applySafe = Pieces.button("apply-safe", "", "act", desk::applySafe);
@@ -69,18 +71,15 @@ public final class CheckView extends HBox implements Subscription {
             applyFirst();
           }
         });
+    list.setMinHeight(3 * list.getFixedCellSize());
     VBox.setVgrow(list, Priority.ALWAYS);
     VBox middle = new VBox(10, heading(), filters(), list);
     middle.getStyleClass().add("form");
-    HBox.setHgrow(middle, Priority.ALWAYS);
-    middle.setMinWidth(0);
     ScrollPane side = new ScrollPane(detail);
     side.setFitToWidth(true);
     side.getStyleClass().addAll("sheet-scroll", "margin-pane");
-    side.setMinWidth(320);
-    side.setPrefWidth(340);
     side.setFocusTraversable(false);
-    getChildren().addAll(middle, side);
+    put(middle, side);
     // Out of sight nothing is laid out; it catches up when it is looked at.
     sceneProperty()
         .addListener(

@@ -24,6 +24,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
   private final ChangeListener<Node> focusFollower = (o, before, now) -> help(now);
   private PartForm form;
   private MarginSheet sheet;
+  private boolean stale;
 
   public DescribeView(PrinterDesk desk, Pickers pickers) {
     this.desk = desk;
@@ -66,6 +67,10 @@ public final class DescribeView extends ScrollPane implements Subscription {
     }
     if (now != null) {
       now.focusOwnerProperty().addListener(focusFollower);
+      if (stale) {
+        refresh();
+        remark();
+      }
     }
   }
 
@@ -93,7 +98,16 @@ public final class DescribeView extends ScrollPane implements Subscription {
     setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
   }
 
+  /** Out of sight nothing is laid out; it catches up when it is looked at. */
+  private boolean outOfSight() {
+    stale = getScene() == null;
+    return stale;
+  }
+
   private void refresh() {
+    if (outOfSight()) {
+      return;
+    }
     if (desk.partInHand().map(form.part()::equals).orElse(false)) {
       form.refresh();
       sheet.requestLayout();
@@ -103,6 +117,9 @@ public final class DescribeView extends ScrollPane implements Subscription {
   }
 
   private void remark() {
+    if (outOfSight()) {
+      return;
+    }
     List<Remark> here = desk.remarks().stream().filter(this::belongsHere).toList();
     form.mark(here);
     sheet.show(here);

@@ -56,7 +56,7 @@ final class FrameFromAbove {
     double right = left + width + 4;
     parts.endstop("xMax", right, beam + 18, right, beam + 38, 0);
     double mid = left + width * 0.5 - ContactSign.LENGTH / 2;
-    parts.endstop("yMin", mid, top + height, mid + ContactSign.LENGTH + 6, top + height - 5, 0);
+    parts.endstop("yMin", mid, top + height, mid + ContactSign.LENGTH + 6, top + height - 20, 0);
     parts.endstop("yMax", mid, top, mid + ContactSign.LENGTH + 6, top + 14, 0);
   }
 

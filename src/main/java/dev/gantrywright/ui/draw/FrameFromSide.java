@@ -23,7 +23,8 @@ final class FrameFromSide {
     sketch.line(left, beam, right, beam, "thick");
     double bed = bottom - 16;
     sketch.line(left + 12, bed, right - 12, bed, "thick");
-    double nozzle = left + (right - left) * 0.5;
+    // Right of the words of both Z ends.
+    double nozzle = left + (right - left) * 0.7;
     sketch.box(nozzle - 11, beam - 8, 22, 16, "ink", "paper");
     sketch.polygon("solid", nozzle - 5, beam + 20, nozzle + 5, beam + 20, nozzle, beam + 28);
     parts.heater("hotend", nozzle - 9, beam + 8, 18, 12);

@@ -12,7 +12,7 @@ final class Cautions extends VBox {
   private static final double WORD = 84;
 
   Cautions() {
-    super(6);
+    super(12);
   }
 
   void show(List<Caution> cautions) {
@@ -26,7 +26,7 @@ final class Cautions extends VBox {
               word,
               Pieces.paragraph(
                   (caution.hazard() + " " + caution.avoid() + " " + caution.who()).strip(),
-                  "small"));
+                  "caution-text"));
       getChildren().add(row);
     }
   }

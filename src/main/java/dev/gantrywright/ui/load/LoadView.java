@@ -12,6 +12,7 @@ import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Beside;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,7 +20,6 @@ import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The Load stage: how this board takes its image, with the cautions of the work. */
@@ -51,10 +51,6 @@ public final class LoadView extends ScrollPane implements Subscription {
     setFocusTraversable(false);
     facts.setHgap(24);
     facts.setVgap(8);
-    cautions.setMinWidth(BESIDE);
-    cautions.setMaxWidth(BESIDE);
-    cautions.setPrefWidth(BESIDE);
-    HBox.setHgrow(work, Priority.ALWAYS);
     VBox page =
         new VBox(
             10,
@@ -108,7 +104,9 @@ public final class LoadView extends ScrollPane implements Subscription {
     }
     work.getChildren()
         .addAll(carried ? new Node[] {copyBox, commandBox} : new Node[] {commandBox, copyBox});
-    body.getChildren().add(new HBox(28, work, new VBox(14, facts, cautions)));
+    Beside both = new Beside(BESIDE, 28);
+    both.put(work, new VBox(14, facts, cautions));
+    body.getChildren().add(both);
   }
 
   private void fact(int row, String key, String value) {

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** The one surface: header, route, plan beside the stage in hand, line strip. */
@@ -29,7 +29,7 @@ public final class Bench extends VBox implements Subscription {
   private final Map<Stage, Supplier<? extends Node>> makers;
   private final Map<Stage, Node> made = new EnumMap<>(Stage.class);
   private final Region plan;
-  private final StackPane place = new StackPane();
+  private final ScrollPane place = new ScrollPane();
   private Stage stage = Stage.DESCRIBE;
 
   public Bench(
@@ -44,6 +44,12 @@ public final class Bench extends VBox implements Subscription {
     HBox middle = new HBox(plan, place);
     HBox.setHgrow(place, Priority.ALWAYS);
     place.setMinSize(0, 0);
+    // At twice the size a stage may be higher than its room: it scrolls rather than lie over others.
+    place.setFitToWidth(true);
+    place.setFitToHeight(true);
+    place.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    place.getStyleClass().add("sheet-scroll");
+    place.setFocusTraversable(false);
     middle.setMinWidth(0);
     setMinWidth(0);
     middle.setMinHeight(0);
@@ -55,7 +61,8 @@ public final class Bench extends VBox implements Subscription {
   /** Shows a stage; its view is made when it is first looked at. */
   public void show(Stage next) {
     stage = next;
-    place.getChildren().setAll(made.computeIfAbsent(next, each -> makers.get(each).get()));
+    place.setContent(made.computeIfAbsent(next, each -> makers.get(each).get()));
+    place.setVvalue(0);
     fit();
   }
 
@@ -71,7 +78,7 @@ public final class Bench extends VBox implements Subscription {
 
   /** The view of the stage in hand. */
   public Node inHand() {
-    return place.getChildren().get(0);
+    return place.getContent();
   }
 
   @Override

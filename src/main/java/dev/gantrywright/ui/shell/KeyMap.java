@@ -41,6 +41,12 @@ public final class KeyMap extends VBox {
     getStyleClass().add("float");
     setMaxSize(660, USE_PREF_SIZE);
     setSpacing(10);
+    setVisible(false);
+    setManaged(false);
+  }
+
+  /** Made when it is first asked for: a window that opens has other things to do. */
+  private void make() {
     GridPane grid = new GridPane();
     grid.setHgap(24);
     grid.setVgap(5);
@@ -59,11 +65,12 @@ public final class KeyMap extends VBox {
     list.setFocusTraversable(false);
     VBox.setVgrow(list, Priority.ALWAYS);
     getChildren().addAll(Pieces.label(Texts.of("keys.title"), "section"), list, close);
-    setVisible(false);
-    setManaged(false);
   }
 
   public void open() {
+    if (getChildren().isEmpty()) {
+      make();
+    }
     setVisible(true);
     setManaged(true);
     close.requestFocus();

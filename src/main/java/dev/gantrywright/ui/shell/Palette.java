@@ -19,15 +19,23 @@ import javafx.scene.layout.VBox;
 public final class Palette extends VBox {
   private static final int SHOWN = 60;
 
-  private final TextField typed = new TextField();
   private final ObservableList<Command> rows = FXCollections.observableArrayList();
-  private final ListView<Command> list = new ListView<>(rows);
+  private TextField typed;
+  private ListView<Command> list;
   private List<Command> commands = List.of();
   private Node returnTo;
 
   public Palette() {
     getStyleClass().add("float");
     setMaxSize(620, 420);
+    setVisible(false);
+    setManaged(false);
+  }
+
+  /** Made when it is first asked for: a window that opens has other things to do. */
+  private void make() {
+    typed = new TextField();
+    list = new ListView<>(rows);
     typed.setId("palette-typed");
     typed.setPromptText(Texts.of("palette.prompt"));
     typed.setAccessibleText(Texts.of("palette.prompt"));
@@ -43,11 +51,12 @@ public final class Palette extends VBox {
     HBox.setHgrow(typed, javafx.scene.layout.Priority.ALWAYS);
     box.getStyleClass().add("field-box");
     getChildren().addAll(box, list);
-    setVisible(false);
-    setManaged(false);
   }
 
   public void open(List<Command> all) {
+    if (typed == null) {
+      make();
+    }
     commands = all;
     returnTo = getScene() == null ? null : getScene().getFocusOwner();
     typed.setText("");

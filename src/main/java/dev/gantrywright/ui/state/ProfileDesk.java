@@ -19,6 +19,9 @@ public final class ProfileDesk {
   private final Cell<History<PrinterProfile>> history;
   private ObjectNode tree;
   private PrinterProfile treeOf;
+  private PrinterProfile begunFrom;
+  private String begunPath = "";
+  private String begun = "";
 
   public ProfileDesk(PrinterProfile profile, Clock clock) {
     this.clock = clock;
@@ -80,20 +83,27 @@ public final class ProfileDesk {
       return Optional.of(reason(refused, path));
     }
     PrinterProfile from = history.get().before(path, clock.instant());
-    String before =
-        from == profile()
-            ? quoted(path)
-            : ProfileValues.get(from, path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
-    ObjectNode changedTree = ProfileValues.tree(changed);
+    String before = from == profile() ? quoted(path) : begunWith(from, path);
+    // Its whole tree is made when a view asks: the checks need not wait for it.
     String after =
-        ProfileValues.get(changedTree, path)
-            .map(ProfileDesk::quoted)
-            .orElse(Texts.of("value.none"));
-    // Known already, so that the views need not make it once more.
-    tree = changedTree;
-    treeOf = changed;
+        value instanceof Number number
+            ? Shown.grouped(number.doubleValue())
+            : ProfileValues.get(changed, path)
+                .map(ProfileDesk::quoted)
+                .orElse(Texts.of("value.none"));
     change(PlaceNames.field(path) + " " + before + " → " + after, path, ignored -> changed);
     return Optional.empty();
+  }
+
+  /** What stood in the field before the typing began; asked for with each key of it. */
+  private String begunWith(PrinterProfile from, String path) {
+    if (begunFrom != from || !begunPath.equals(path)) {
+      begun =
+          ProfileValues.get(from, path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
+      begunFrom = from;
+      begunPath = path;
+    }
+    return begun;
   }
 
   private static String reason(ProfileProblem refused, String path) {

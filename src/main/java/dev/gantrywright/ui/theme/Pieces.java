@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.theme;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -15,6 +16,10 @@ public final class Pieces {
   public static Label label(String words, String... styles) {
     Label label = new Label(words);
     label.getStyleClass().addAll(styles);
+    if (List.of(styles).contains("title")) {
+      // Where room is short, what stands beside a title gives way.
+      label.setMinWidth(Region.USE_PREF_SIZE);
+    }
     return label;
   }
 

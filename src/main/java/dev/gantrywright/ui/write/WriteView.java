@@ -70,6 +70,7 @@ public final class WriteView extends VBox implements Subscription {
         });
     HBox choice = new HBox(lines, whole, every);
     choice.getStyleClass().add("choice");
+    choice.setMinWidth(USE_PREF_SIZE);
     lines.setSelected(true);
     lines.setOnAction(click -> choose(lines));
     whole.setOnAction(click -> choose(whole));
