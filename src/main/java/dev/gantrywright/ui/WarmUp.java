@@ -3,8 +3,8 @@ package dev.gantrywright.ui;
 import java.util.List;
 
 /**
- * Loads the classes that the first frame needs, beside the start of the toolkit, which leaves a core
- * idle. Nothing is initialised here: the toolkit does that in its own order.
+ * Loads the classes that the first frame needs, beside the start of the toolkit, which leaves a
+ * core idle. Nothing is initialised here: the toolkit does that in its own order.
  */
 final class WarmUp {
   private static final List<String> CLASSES =

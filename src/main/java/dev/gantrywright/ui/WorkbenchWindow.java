@@ -32,6 +32,7 @@ import javafx.stage.Stage;
 /** The window: start page or one open printer, with palette and key map floating above. */
 public final class WorkbenchWindow {
   private static final double HERTZ = 20;
+
   /** Of the window's upper edge so much must be on a screen to take hold of it, pixels. */
   private static final double GRIP = 40;
 

@@ -28,8 +28,7 @@ class NearProofTest {
 
   private static Edit edit(String text, String old, String replacement) {
     int at = text.lastIndexOf(old);
-    return new Edit(
-        new Span(at, at + old.length()), replacement.getBytes(StandardCharsets.UTF_8));
+    return new Edit(new Span(at, at + old.length()), replacement.getBytes(StandardCharsets.UTF_8));
   }
 
   @ParameterizedTest
@@ -66,8 +65,7 @@ class NearProofTest {
     SourceFile file = SourceFile.of("a.h", text.getBytes(StandardCharsets.UTF_8));
     int at = text.indexOf(line) + line.lastIndexOf(old);
     Edit edit =
-        new Edit(
-            new Span(at, at + old.length()), replacement.getBytes(StandardCharsets.UTF_8));
+        new Edit(new Span(at, at + old.length()), replacement.getBytes(StandardCharsets.UTF_8));
     assertThat(near(file, 1, edit)).isNull();
   }
 

@@ -222,7 +222,8 @@ class AccessTest {
                       .map(node -> ((Text) node.lookup(".text")).getText())
                       .toList());
       assertThat(drawn)
-          .containsExactlyElementsOf(java.util.Arrays.stream(Stage.values()).map(Stage::title).toList());
+          .containsExactlyElementsOf(
+              java.util.Arrays.stream(Stage.values()).map(Stage::title).toList());
     }
   }
 

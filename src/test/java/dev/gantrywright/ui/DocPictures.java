@@ -102,7 +102,9 @@ final class DocPictures {
   private static String lasting(String text, String name) {
     boolean byTools = name.equals("build") || name.equals("load");
     boolean ofTheLine =
-        text.matches("\\d\\d:\\d\\d:\\d\\d.*") || text.matches("[\\d.]+ Hz.*") || text.startsWith("M119");
+        text.matches("\\d\\d:\\d\\d:\\d\\d.*")
+            || text.matches("[\\d.]+ Hz.*")
+            || text.startsWith("M119");
     if (ofTheLine) {
       return "(the line)";
     }
@@ -126,8 +128,7 @@ final class DocPictures {
 
   static String digest(byte[] bytes) {
     try {
-      return HexFormat.of()
-          .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes), 0, 8);
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes), 0, 8);
     } catch (NoSuchAlgorithmException impossible) {
       throw new IllegalStateException(impossible);
     }

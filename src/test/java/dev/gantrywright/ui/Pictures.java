@@ -165,7 +165,8 @@ public final class Pictures {
     if (any(tail, "write-done", "build-done", "load-done")) {
       buildThrough(workshop, tail);
     }
-    if (any(tail, "prove-proof", "write-settings", "palette", "keys", "log", "zoom", "zoom-check")) {
+    if (any(
+        tail, "prove-proof", "write-settings", "palette", "keys", "log", "zoom", "zoom-check")) {
       floating(tail);
     }
   }
@@ -173,8 +174,7 @@ public final class Pictures {
   private void floating(String tail) {
     step(
         () -> true,
-        () ->
-            window.printer().orElseThrow().stage().set(dev.gantrywright.ui.state.Stage.PROVE));
+        () -> window.printer().orElseThrow().stage().set(dev.gantrywright.ui.state.Stage.PROVE));
     step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", true));
     pause(1200);
     step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", false));

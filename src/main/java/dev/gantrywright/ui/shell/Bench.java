@@ -44,7 +44,8 @@ public final class Bench extends VBox implements Subscription {
     HBox middle = new HBox(plan, place);
     HBox.setHgrow(place, Priority.ALWAYS);
     place.setMinSize(0, 0);
-    // At twice the size a stage may be higher than its room: it scrolls rather than lie over others.
+    // At twice the size a stage may be higher than its room: it scrolls rather than lie over
+    // others.
     place.setFitToWidth(true);
     place.setFitToHeight(true);
     place.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);

@@ -98,8 +98,7 @@ public final class ProfileDesk {
   /** What stood in the field before the typing began; asked for with each key of it. */
   private String begunWith(PrinterProfile from, String path) {
     if (begunFrom != from || !begunPath.equals(path)) {
-      begun =
-          ProfileValues.get(from, path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
+      begun = ProfileValues.get(from, path).map(ProfileDesk::quoted).orElse(Texts.of("value.none"));
       begunFrom = from;
       begunPath = path;
     }
