@@ -2,12 +2,10 @@ package dev.gantrywright.app;
 
 import dev.gantrywright.image.BrokenImage;
 import dev.gantrywright.image.Image;
+import dev.gantrywright.image.ImageBytes;
 import dev.gantrywright.image.ImageReader;
 import dev.gantrywright.image.Verdict;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +25,7 @@ public record ChosenImage(Path file, byte[] bytes, Image image, Optional<Verdict
    */
   public static ChosenImage of(OpenPrinter printer, Path file, Path patched, Path records)
       throws IOException {
-    byte[] bytes = bytes(file);
+    byte[] bytes = ImageBytes.of(file);
     Image image;
     try {
       image = ImageReader.read(bytes);
@@ -41,22 +39,6 @@ public record ChosenImage(Path file, byte[] bytes, Image image, Optional<Verdict
     List<Path> sources = built ? PatchedFiles.of(printer, patched) : List.of();
     return new ChosenImage(
         file, bytes, image, BuiltImageJudge.judge(printer, image, file, sources, records));
-  }
-
-  private static byte[] bytes(Path file) throws IOException {
-    if (Files.isDirectory(file)) {
-      throw new IOException(file + ": is a folder; give the image file in it");
-    }
-    if (Files.exists(file) && !Files.isRegularFile(file)) {
-      throw new IOException(file + ": is a pipe or a device; give the image file");
-    }
-    try (InputStream in = Files.newInputStream(file)) {
-      return in.readNBytes(ImageReader.LARGEST_FILE + 1);
-    } catch (NoSuchFileException missing) {
-      throw new IOException(file + ": no such file; build it, or choose another", missing);
-    } catch (IOException unreadable) {
-      throw new IOException(file + ": cannot be read: " + unreadable.getMessage(), unreadable);
-    }
   }
 
   /** Whether an error stands against loading it. */
