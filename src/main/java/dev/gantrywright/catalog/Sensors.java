@@ -17,6 +17,12 @@ public final class Sensors {
 
   /** The sensor with this id, in any case. */
   public static Optional<Sensor> byId(String id) {
-    return ALL.stream().filter(row -> row.id().equalsIgnoreCase(id.strip())).findFirst();
+    String wanted = id.strip();
+    for (Sensor sensor : ALL) {
+      if (sensor.id().equalsIgnoreCase(wanted)) {
+        return Optional.of(sensor);
+      }
+    }
+    return Optional.empty();
   }
 }

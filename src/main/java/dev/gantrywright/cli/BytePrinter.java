@@ -13,10 +13,12 @@ import java.nio.charset.StandardCharsets;
 /** Prints text in a character set, and bytes as they are: a diff must not be recoded. */
 public final class BytePrinter extends PrintWriter {
   private final OutputStream stream;
+  private final Charset charset;
 
   public BytePrinter(OutputStream stream, Charset charset) {
     super(new OutputStreamWriter(stream, charset), true);
     this.stream = stream;
+    this.charset = charset;
   }
 
   /** Prints bytes unchanged where the printer can, else as the text that they most likely are. */
@@ -32,6 +34,12 @@ public final class BytePrinter extends PrintWriter {
     } else {
       out.print(text(bytes));
     }
+  }
+
+  /** The text as {@link #print} takes it, in the printer's character set; on any thread. */
+  static byte[] bytes(PrintWriter out, String text) {
+    return text.getBytes(
+        out instanceof BytePrinter printer ? printer.charset : StandardCharsets.UTF_8);
   }
 
   /** The bytes as UTF-8, or as ISO-8859-1 where they are not that. */

@@ -5,6 +5,7 @@ import dev.gantrywright.report.FindingsLayout;
 import dev.gantrywright.report.FindingsLayout.Unread;
 import dev.gantrywright.rules.Level;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +28,7 @@ final class CheckRun {
   private int done;
 
   /** What is kept of one printer until its turn comes. */
-  private record Part(String text, boolean errors, Unread unread) {}
+  private record Part(byte[] text, boolean errors, Unread unread) {}
 
   CheckRun(FindingsLayout layout, PrintWriter out, PrintWriter err, int files) {
     this.layout = layout;
@@ -57,9 +58,10 @@ final class CheckRun {
 
   private Part part(Checking.Result result) {
     if (result.findings() == null) {
-      return new Part("", false, new Unread(result.file().toString(), result.problem()));
+      return new Part(new byte[0], false, new Unread(result.file().toString(), result.problem()));
     }
-    return new Part(layout.part(result.findings()), result.findings().count(Level.ERROR) > 0, null);
+    byte[] text = BytePrinter.bytes(out, layout.part(result.findings()));
+    return new Part(text, result.findings().count(Level.ERROR) > 0, null);
   }
 
   private boolean print(Part part) {
@@ -69,14 +71,23 @@ final class CheckRun {
       unread.add(part.unread());
       progress.clear();
       err.println(part.unread().problem());
-    } else if (!part.text().isEmpty()) {
-      out.print(started ? layout.between() : layout.head());
-      out.print(part.text());
-      started = true;
+    } else if (part.text().length > 0 && !shown(part.text())) {
+      return false;
     }
     progress.at(done);
-    // A reader that has seen enough, such as head, closes the pipe.
-    return !stopped && !(done % 256 == 0 && out.checkError());
+    return !stopped;
+  }
+
+  /** False where a reader that has seen enough, such as head, has closed the pipe. */
+  private boolean shown(byte[] text) {
+    out.print(started ? layout.between() : layout.head());
+    started = true;
+    try {
+      BytePrinter.print(out, text);
+      return true;
+    } catch (UncheckedIOException closed) {
+      return false;
+    }
   }
 
   private void end(boolean whole, int files) {

@@ -7,8 +7,11 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** What a verb prints: text lines, or one JSON document. */
 final class Printed {
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+  /** Made at the first document: the mapper takes longer to come up than most verbs to run. */
+  private static final class Json {
+    static final JsonMapper MAPPER =
+        JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+  }
 
   private Printed() {}
 
@@ -22,6 +25,6 @@ final class Printed {
 
   /** Prints the value (records, maps, lists) as one JSON document. */
   static void json(CommandSpec spec, Object value) {
-    out(spec).println(JSON.writeValueAsString(value));
+    out(spec).println(Json.MAPPER.writeValueAsString(value));
   }
 }

@@ -6,11 +6,9 @@ import dev.gantrywright.rules.Finding;
 import dev.gantrywright.rules.Level;
 import dev.gantrywright.rules.Remedy;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * Findings as lines for people: grouped by family, the family with the worst finding first, columns
@@ -22,6 +20,8 @@ import java.util.stream.Collectors;
 public record FindingsText(int width, boolean colour) implements FindingsLayout {
   private static final int LEVEL = 9;
   private static final int ID = 9;
+  private static final int INDENT = 4 + LEVEL + ID;
+  private static final String MARGIN = " ".repeat(INDENT);
   private static final int LEAST_TEXT = 30;
 
   @Override
@@ -31,7 +31,9 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
 
   @Override
   public String part(ProfileFindings profile) {
-    return String.join("\n", lines(profile)) + "\n";
+    StringBuilder text = new StringBuilder(400 + 500 * profile.open().size());
+    write(text, profile);
+    return text.toString();
   }
 
   @Override
@@ -46,111 +48,130 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
 
   /** The lines for one profile, without line ends. */
   public List<String> lines(ProfileFindings profile) {
-    List<String> lines = new ArrayList<>();
-    lines.add(bold(profile.printer()) + " (" + profile.file() + "): " + counts(profile));
-    profile.problems().forEach(problem -> lines.add("  not read: " + problem));
-    for (Map.Entry<Family, List<Finding>> group : groups(profile.open()).entrySet()) {
-      lines.add("");
-      lines.add("  " + bold(group.getKey().title()));
-      group.getValue().forEach(finding -> add(lines, finding, profile));
-    }
-    waived(lines, profile);
-    return lines;
+    return part(profile).lines().toList();
   }
 
+  private void write(StringBuilder text, ProfileFindings profile) {
+    bold(text, profile.printer());
+    text.append(" (").append(profile.file()).append("): ").append(counts(profile)).append('\n');
+    profile
+        .problems()
+        .forEach(problem -> text.append("  not read: ").append(problem).append('\n'));
+    for (Map.Entry<Family, List<Finding>> group : groups(profile.open()).entrySet()) {
+      text.append("\n  ");
+      bold(text, group.getKey().title());
+      text.append('\n');
+      for (Finding finding : group.getValue()) {
+        add(text, finding, profile);
+      }
+    }
+    waived(text, profile);
+  }
+
+  /** The findings by family, in their order: worst first, so is the family with the worst. */
   private static Map<Family, List<Finding>> groups(List<Finding> findings) {
     Map<Family, List<Finding>> groups = new LinkedHashMap<>();
-    findings.stream()
-        .sorted(Finding.WORST_FIRST)
-        .forEach(
-            finding ->
-                groups.computeIfAbsent(finding.family(), key -> new ArrayList<>()).add(finding));
+    for (Finding finding : findings) {
+      groups.computeIfAbsent(finding.family(), key -> new ArrayList<>()).add(finding);
+    }
     return groups;
   }
 
-  private void add(List<String> lines, Finding finding, ProfileFindings profile) {
-    int indent = 4 + LEVEL + ID;
-    String head =
-        "    "
-            + colour(finding.level(), pad(finding.level().word(), LEVEL))
-            + pad(finding.id(), ID)
-            + finding.path();
-    lines.add(head);
-    wrap(lines, indent, finding.summary() + ": " + finding.evidence());
+  private void add(StringBuilder text, Finding finding, ProfileFindings profile) {
+    text.append("    ");
+    level(text, finding.level());
+    pad(text, finding.id(), ID);
+    text.append(finding.path()).append('\n');
+    wrap(text, finding.summary() + ": " + finding.evidence());
     if (profile.sorted().returned().contains(finding)) {
-      wrap(lines, indent, "was waived on other facts");
+      wrap(text, "was waived on other facts");
     }
     for (Remedy remedy : finding.remedies()) {
-      wrap(lines, indent, "remedy (" + remedy.safety().word() + "): " + remedy.title());
+      wrap(text, "remedy (" + remedy.safety().word() + "): " + remedy.title());
     }
-    wrap(lines, indent, "source: " + finding.source());
+    wrap(text, "source: " + finding.source());
   }
 
-  private void waived(List<String> lines, ProfileFindings profile) {
+  private void waived(StringBuilder text, ProfileFindings profile) {
     if (!profile.sorted().waived().isEmpty()) {
-      lines.add("");
-      lines.add("  " + bold("Waived"));
+      text.append("\n  ");
+      bold(text, "Waived");
+      text.append('\n');
     }
     for (Map.Entry<Finding, Waiver> entry : profile.sorted().waived().entrySet()) {
       Finding finding = entry.getKey();
-      lines.add(
-          "    " + pad(finding.level().word(), LEVEL) + pad(finding.id(), ID) + finding.path());
-      wrap(lines, 4 + LEVEL + ID, "because: " + entry.getValue().reason());
+      text.append("    ");
+      pad(text, finding.level().word(), LEVEL);
+      pad(text, finding.id(), ID);
+      text.append(finding.path()).append('\n');
+      wrap(text, "because: " + entry.getValue().reason());
     }
     for (String idle : profile.sorted().idle()) {
-      lines.add("    " + pad("idle", LEVEL) + idle + ": nothing is found there any more");
+      text.append("    ");
+      pad(text, "idle", LEVEL);
+      text.append(idle).append(": nothing is found there any more\n");
     }
   }
 
-  private void wrap(List<String> lines, int indent, String text) {
-    int room = Math.max(LEAST_TEXT, width - indent);
-    String rest = text;
-    while (rest.length() > room) {
-      int cut = rest.lastIndexOf(' ', room);
-      cut = cut <= 0 ? room : cut;
-      lines.add(" ".repeat(indent) + rest.substring(0, cut));
-      rest = rest.substring(cut).stripLeading();
+  /** Breaks the words into lines that stand under the place. */
+  private void wrap(StringBuilder text, String words) {
+    int room = Math.max(LEAST_TEXT, width - INDENT);
+    int from = 0;
+    while (words.length() - from > room) {
+      int space = words.lastIndexOf(' ', from + room);
+      int cut = space <= from ? from + room : space;
+      text.append(MARGIN).append(words, from, cut).append('\n');
+      from = cut;
+      while (from < words.length() && Character.isWhitespace(words.charAt(from))) {
+        from++;
+      }
     }
-    lines.add(" ".repeat(indent) + rest);
+    text.append(MARGIN).append(words, from, words.length()).append('\n');
   }
 
   /** How many findings of each level, worst first. */
   public static String counts(ProfileFindings profile) {
-    String counts =
-        java.util.Arrays.stream(Level.values())
-            .sorted(Comparator.naturalOrder())
-            .filter(level -> profile.count(level) > 0)
-            .map(level -> plural(profile.count(level), level.word()))
-            .collect(Collectors.joining(", "));
-    String waived =
-        profile.sorted().waived().isEmpty()
-            ? ""
-            : ", " + profile.sorted().waived().size() + " waived";
-    return (counts.isEmpty() ? "nothing found" : counts) + waived;
+    StringBuilder counts = new StringBuilder();
+    for (Level level : Level.values()) {
+      long count = profile.count(level);
+      if (count > 0) {
+        counts.append(counts.isEmpty() ? "" : ", ").append(plural(count, level.word()));
+      }
+    }
+    if (counts.isEmpty()) {
+      counts.append("nothing found");
+    }
+    int waived = profile.sorted().waived().size();
+    return counts + (waived == 0 ? "" : ", " + waived + " waived");
   }
 
   private static String plural(long count, String word) {
     return count + " " + word + (count == 1 ? "" : "s");
   }
 
-  private static String pad(String text, int columns) {
-    return text + " ".repeat(Math.max(1, columns - text.length()));
+  private static void pad(StringBuilder text, String word, int columns) {
+    text.append(word).append(" ".repeat(Math.max(1, columns - word.length())));
   }
 
-  private String bold(String text) {
-    return colour ? "\u001b[1m" + text + "\u001b[0m" : text;
+  private void bold(StringBuilder text, String words) {
+    text.append(colour ? "\u001b[1m" : "").append(words).append(colour ? "\u001b[0m" : "");
   }
 
-  private String colour(Level level, String text) {
-    if (!colour) {
-      return text;
+  private void level(StringBuilder text, Level level) {
+    if (colour) {
+      text.append("\u001b[").append(code(level)).append('m');
     }
-    String code =
-        switch (level) {
-          case ERROR -> "31";
-          case WARNING -> "33";
-          case NOTE -> "36";
-        };
-    return "\u001b[" + code + "m" + text + "\u001b[0m";
+    pad(text, level.word(), LEVEL);
+    if (colour) {
+      text.append("\u001b[0m");
+    }
+  }
+
+  private static String code(Level level) {
+    return switch (level) {
+      case ERROR -> "31";
+      case WARNING -> "33";
+      case NOTE -> "36";
+    };
   }
 }

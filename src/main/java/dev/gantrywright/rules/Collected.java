@@ -5,15 +5,20 @@ import java.util.List;
 
 /** Turns what one rule reports into findings. */
 final class Collected implements Sink {
-  private final Rule rule;
-  private final List<Finding> findings = new ArrayList<>(0);
+  private final RuleFacts rule;
+  private final Context context;
+  private List<Finding> findings = List.of();
 
-  Collected(Rule rule) {
+  Collected(RuleFacts rule, Context context) {
     this.rule = rule;
+    this.context = context;
   }
 
   @Override
   public void report(String path, String evidence, String source, List<Remedy> remedies) {
+    if (findings.isEmpty()) {
+      findings = new ArrayList<>(4);
+    }
     findings.add(
         new Finding(
             rule.id(),
@@ -21,12 +26,12 @@ final class Collected implements Sink {
             rule.level(),
             rule.family(),
             path,
-            Place.of(path),
+            context.place(path),
             rule.summary(),
             evidence,
             source == null ? rule.source() : source,
             remedies,
-            RulePages.link(rule)));
+            rule.link()));
   }
 
   List<Finding> findings() {

@@ -69,6 +69,11 @@ public final class Context {
     return memo.derived(input, type, make);
   }
 
+  /** The path in words. */
+  String place(String path) {
+    return memo.place(path);
+  }
+
   public PrinterProfile profile() {
     return input.profile();
   }
@@ -106,9 +111,14 @@ public final class Context {
 
   /** The board's port with the firmware's index. */
   public Optional<BoardPort> port(Integer index) {
-    return index == null || input.sheet() == null
-        ? Optional.empty()
-        : input.sheet().ports().stream().filter(port -> index.equals(port.index())).findFirst();
+    if (index != null && input.sheet() != null) {
+      for (BoardPort port : input.sheet().ports()) {
+        if (index.equals(port.index())) {
+          return Optional.of(port);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** The ports that reach a connector. */
@@ -133,10 +143,12 @@ public final class Context {
       return Optional.empty();
     }
     String wanted = axis.driver().socket() == null ? name : axis.driver().socket();
-    return input.sheet().sockets().entrySet().stream()
-        .filter(entry -> entry.getKey().equalsIgnoreCase(wanted))
-        .map(Map.Entry::getValue)
-        .findFirst();
+    for (Map.Entry<String, DriverSocket> socket : input.sheet().sockets().entrySet()) {
+      if (socket.getKey().equalsIgnoreCase(wanted)) {
+        return Optional.of(socket.getValue());
+      }
+    }
+    return Optional.empty();
   }
 
   /** The output that switches a heater. */

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 final class Entry {
   private final Check check;
   private final Rule rule;
+  private final RuleFacts facts;
   private final List<PathPattern> reads;
 
   /**
@@ -20,6 +21,7 @@ final class Entry {
     if (rule == null) {
       throw new IllegalArgumentException(check.getClass().getName() + " lacks @Rule");
     }
+    this.facts = RuleFacts.of(rule);
     this.reads = Stream.of(rule.reads()).map(PathPattern::of).toList();
   }
 
@@ -38,7 +40,7 @@ final class Entry {
 
   /** Runs the rule; one that throws yields one finding about itself. */
   List<Finding> run(Context context) {
-    Collected found = new Collected(rule);
+    Collected found = new Collected(facts, context);
     try {
       check.check(context, found);
       return found.findings();

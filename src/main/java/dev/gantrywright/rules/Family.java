@@ -17,6 +17,7 @@ public enum Family {
 
   private final char letter;
   private final String title;
+  private final String word = name().toLowerCase(Locale.ROOT);
 
   Family(char letter, String title) {
     this.letter = letter;
@@ -35,6 +36,6 @@ public enum Family {
 
   /** As folders and reports spell it. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return word;
   }
 }

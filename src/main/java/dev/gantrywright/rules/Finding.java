@@ -28,14 +28,21 @@ public record Finding(
     String link) {
 
   /** Worst first, then by family, rule and place. */
-  public static final Comparator<Finding> WORST_FIRST =
-      Comparator.comparing(Finding::level)
-          .thenComparing(Finding::family)
-          .thenComparing(Finding::id)
-          .thenComparing(Finding::path);
+  public static final Comparator<Finding> WORST_FIRST = Finding::compare;
 
   public Finding {
     remedies = List.copyOf(remedies);
+  }
+
+  private static int compare(Finding one, Finding other) {
+    if (one.level != other.level) {
+      return one.level.compareTo(other.level);
+    }
+    if (one.family != other.family) {
+      return one.family.compareTo(other.family);
+    }
+    int byRule = one.id.compareTo(other.id);
+    return byRule == 0 ? one.path.compareTo(other.path) : byRule;
   }
 
   /** Names this finding in {@code waivers}: rule and place. */

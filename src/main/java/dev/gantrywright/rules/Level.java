@@ -11,8 +11,10 @@ public enum Level {
   /** Worth knowing; nothing need change. */
   NOTE;
 
+  private final String word = name().toLowerCase(Locale.ROOT);
+
   /** As reports and the command line spell it. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return word;
   }
 }

@@ -23,6 +23,9 @@ final class Memo {
 
   private static final int MOST_PARTS = 256;
 
+  /** Field paths; a workshop's are some hundreds, each in many findings. */
+  private static final int MOST_PLACES = 4096;
+
   private record Key(int folder, int names, String constant) {
     static Key of(CheckInput input) {
       return new Key(
@@ -52,6 +55,19 @@ final class Memo {
 
   private volatile Parts parts = new Parts(null, Map.of());
   private final Map<Key, Kept> kept = new ConcurrentHashMap<>();
+  private final Map<String, String> places = new ConcurrentHashMap<>();
+
+  /** The path in words, as {@link Place} says it. */
+  String place(String path) {
+    String known = places.get(path);
+    if (known == null) {
+      known = Place.of(path);
+      if (places.size() < MOST_PLACES) {
+        places.put(path, known);
+      }
+    }
+    return known;
+  }
 
   /** The part of that number; numbers are few, and finding one compares with every row. */
   Optional<Mcu> mcu(Catalog catalog, String number) {

@@ -72,10 +72,10 @@ final class Slip {
   }
 
   private void belt(Drive drive, Catalog catalog) {
-    for (int teeth = 10; teeth <= 60; teeth++) {
-      if (explains((double) drive.teeth() / teeth)) {
-        causes.add(teeth + " teeth for " + drive.teeth());
-      }
+    // Teeth are so far apart that one number of them, the nearest, can explain the ratio.
+    int teeth = (int) Math.rint(drive.teeth() / ratio);
+    if (teeth >= 10 && teeth <= 60) {
+      offer((double) drive.teeth() / teeth, teeth + " teeth for " + drive.teeth());
     }
     pitches(catalog)
         .filter(pitch -> explains(drive.pitch() / pitch))
