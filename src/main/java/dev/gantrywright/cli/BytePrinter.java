@@ -36,10 +36,11 @@ public final class BytePrinter extends PrintWriter {
     }
   }
 
-  /** The text as {@link #print} takes it, in the printer's character set; on any thread. */
-  static byte[] bytes(PrintWriter out, String text) {
-    return text.getBytes(
-        out instanceof BytePrinter printer ? printer.charset : StandardCharsets.UTF_8);
+  /** A text in UTF-8 as {@link #print} takes it, in the printer's character set. */
+  static byte[] recoded(PrintWriter out, byte[] utf8) {
+    return out instanceof BytePrinter printer && !printer.charset.equals(StandardCharsets.UTF_8)
+        ? new String(utf8, StandardCharsets.UTF_8).getBytes(printer.charset)
+        : utf8;
   }
 
   /** The bytes as UTF-8, or as ISO-8859-1 where they are not that. */

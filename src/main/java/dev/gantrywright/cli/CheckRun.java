@@ -3,6 +3,7 @@ package dev.gantrywright.cli;
 import dev.gantrywright.app.Checking;
 import dev.gantrywright.report.FindingsLayout;
 import dev.gantrywright.report.FindingsLayout.Unread;
+import dev.gantrywright.report.Utf8Text;
 import dev.gantrywright.rules.Level;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -21,6 +22,7 @@ final class CheckRun {
   private final PrintWriter out;
   private final PrintWriter err;
   private final ProgressLine progress;
+  private final ThreadLocal<Utf8Text> texts = ThreadLocal.withInitial(Utf8Text::new);
   private final List<Unread> unread = new ArrayList<>();
   private volatile boolean stopped;
   private boolean started;
@@ -60,8 +62,10 @@ final class CheckRun {
     if (result.findings() == null) {
       return new Part(new byte[0], false, new Unread(result.file().toString(), result.problem()));
     }
-    byte[] text = BytePrinter.bytes(out, layout.part(result.findings()));
-    return new Part(text, result.findings().count(Level.ERROR) > 0, null);
+    Utf8Text text = texts.get().clear();
+    layout.write(result.findings(), text);
+    byte[] bytes = BytePrinter.recoded(out, text.bytes());
+    return new Part(bytes, result.findings().count(Level.ERROR) > 0, null);
   }
 
   private boolean print(Part part) {

@@ -12,7 +12,11 @@ import java.util.Objects;
 public final class ChangedFields {
   private final List<String> paths = new ArrayList<>();
 
-  private ChangedFields() {}
+  private final int most;
+
+  private ChangedFields(int most) {
+    this.most = most;
+  }
 
   private interface Each<T> {
     void compare(String prefix, T one, T other);
@@ -24,13 +28,18 @@ public final class ChangedFields {
    * does not know are not compared.
    */
   public static List<String> between(PrinterProfile one, PrinterProfile other) {
-    ChangedFields changed = new ChangedFields();
+    return between(one, other, Integer.MAX_VALUE);
+  }
+
+  /** The same, but the first {@code most} of them only. */
+  public static List<String> between(PrinterProfile one, PrinterProfile other, int most) {
+    ChangedFields changed = new ChangedFields(most);
     changed.profile(one, other);
     return changed.paths;
   }
 
   private void is(String prefix, String key, Object one, Object other) {
-    if (one != other && !Objects.equals(one, other)) {
+    if (paths.size() < most && one != other && !Objects.equals(one, other)) {
       paths.add(prefix + key);
     }
   }
@@ -85,35 +94,35 @@ public final class ChangedFields {
     is(at, "directionInverted", one.directionInverted(), other.directionInverted());
     is(at, "homing.end", one.homing().end(), other.homing().end());
     is(at, "homing.speed", one.homing().speed(), other.homing().speed());
-    motor(at + "motor.", one.motor(), other.motor());
-    driver(at + "driver.", one.driver(), other.driver());
-    drive(at + "drive.", one.drive(), other.drive());
+    motor(at, one.motor(), other.motor());
+    driver(at, one.driver(), other.driver());
+    drive(at, one.drive(), other.drive());
   }
 
   private void motor(String at, Motor one, Motor other) {
-    is(at, "fullSteps", one.fullSteps(), other.fullSteps());
-    is(at, "ratedCurrent", one.ratedCurrent(), other.ratedCurrent());
-    is(at, "ohms", one.ohms(), other.ohms());
-    is(at, "millihenries", one.millihenries(), other.millihenries());
+    is(at, "motor.fullSteps", one.fullSteps(), other.fullSteps());
+    is(at, "motor.ratedCurrent", one.ratedCurrent(), other.ratedCurrent());
+    is(at, "motor.ohms", one.ohms(), other.ohms());
+    is(at, "motor.millihenries", one.millihenries(), other.millihenries());
   }
 
   private void driver(String at, Driver one, Driver other) {
-    is(at, "ic", one.ic(), other.ic());
-    is(at, "microsteps", one.microsteps(), other.microsteps());
-    is(at, "current", one.current(), other.current());
-    is(at, "senseOhms", one.senseOhms(), other.senseOhms());
-    is(at, "vref", one.vref(), other.vref());
-    is(at, "address", one.address(), other.address());
-    is(at, "socket", one.socket(), other.socket());
+    is(at, "driver.ic", one.ic(), other.ic());
+    is(at, "driver.microsteps", one.microsteps(), other.microsteps());
+    is(at, "driver.current", one.current(), other.current());
+    is(at, "driver.senseOhms", one.senseOhms(), other.senseOhms());
+    is(at, "driver.vref", one.vref(), other.vref());
+    is(at, "driver.address", one.address(), other.address());
+    is(at, "driver.socket", one.socket(), other.socket());
   }
 
   private void drive(String at, Drive one, Drive other) {
-    is(at, "kind", one.kind(), other.kind());
-    is(at, "pitch", one.pitch(), other.pitch());
-    is(at, "teeth", one.teeth(), other.teeth());
-    is(at, "lead", one.lead(), other.lead());
-    is(at, "gearDiameter", one.gearDiameter(), other.gearDiameter());
-    is(at, "ratio", one.ratio(), other.ratio());
+    is(at, "drive.kind", one.kind(), other.kind());
+    is(at, "drive.pitch", one.pitch(), other.pitch());
+    is(at, "drive.teeth", one.teeth(), other.teeth());
+    is(at, "drive.lead", one.lead(), other.lead());
+    is(at, "drive.gearDiameter", one.gearDiameter(), other.gearDiameter());
+    is(at, "drive.ratio", one.ratio(), other.ratio());
   }
 
   private void endstop(String at, Endstop one, Endstop other) {

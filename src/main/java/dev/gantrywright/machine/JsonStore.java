@@ -1,11 +1,11 @@
 package dev.gantrywright.machine;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.stream.Collectors;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
@@ -24,16 +24,16 @@ final class JsonStore {
 
   static byte[] bytes(Path file) throws ProfileProblem {
     String name = file.toString();
-    // Opening a pipe would wait for a writer for ever.
-    if (!Files.isRegularFile(file) && Files.exists(file) && !Files.isDirectory(file)) {
-      throw whole(name, "is a pipe or a device; give a file");
-    }
-    try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
-      if (bytes.length > LARGEST_BYTES) {
+    try {
+      BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+      // Opening a pipe would wait for a writer for ever.
+      if (found.isOther()) {
+        throw whole(name, "is a pipe or a device; give a file");
+      }
+      if (found.size() > LARGEST_BYTES) {
         throw whole(name, "is larger than 4 MiB, so it is no printer or board description");
       }
-      return bytes;
+      return Files.readAllBytes(file);
     } catch (NoSuchFileException e) {
       throw whole(name, "no such file");
     } catch (IOException e) {

@@ -22,6 +22,11 @@ public interface FindingsLayout {
   /** One printer's part; may be empty. */
   String part(ProfileFindings profile);
 
+  /** Adds the same to a text. */
+  default void write(ProfileFindings profile, Utf8Text text) {
+    text.add(part(profile));
+  }
+
   /** What stands between two parts that are not empty. */
   String between();
 

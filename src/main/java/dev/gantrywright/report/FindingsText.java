@@ -31,9 +31,23 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
 
   @Override
   public String part(ProfileFindings profile) {
-    StringBuilder text = new StringBuilder(400 + 500 * profile.open().size());
-    write(text, profile);
+    Utf8Text text = new Utf8Text();
+    write(profile, text);
     return text.toString();
+  }
+
+  @Override
+  public void write(ProfileFindings profile, Utf8Text text) {
+    head(text, profile);
+    for (Map.Entry<Family, List<Finding>> group : groups(profile.open()).entrySet()) {
+      text.add("\n  ");
+      bold(text, group.getKey().title());
+      text.add("\n");
+      for (Finding finding : group.getValue()) {
+        add(text, finding, profile);
+      }
+    }
+    waived(text, profile);
   }
 
   @Override
@@ -51,21 +65,12 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
     return part(profile).lines().toList();
   }
 
-  private void write(StringBuilder text, ProfileFindings profile) {
+  private void head(Utf8Text text, ProfileFindings profile) {
     bold(text, profile.printer());
-    text.append(" (").append(profile.file()).append("): ").append(counts(profile)).append('\n');
+    text.add(" (").add(profile.file()).add("): ").add(counts(profile)).add("\n");
     profile
         .problems()
-        .forEach(problem -> text.append("  not read: ").append(problem).append('\n'));
-    for (Map.Entry<Family, List<Finding>> group : groups(profile.open()).entrySet()) {
-      text.append("\n  ");
-      bold(text, group.getKey().title());
-      text.append('\n');
-      for (Finding finding : group.getValue()) {
-        add(text, finding, profile);
-      }
-    }
-    waived(text, profile);
+        .forEach(problem -> text.add("  not read: ").add(problem).add("\n"));
   }
 
   /** The findings by family, in their order: worst first, so is the family with the worst. */
@@ -77,11 +82,11 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
     return groups;
   }
 
-  private void add(StringBuilder text, Finding finding, ProfileFindings profile) {
-    text.append("    ");
+  private void add(Utf8Text text, Finding finding, ProfileFindings profile) {
+    text.add("    ");
     level(text, finding.level());
     pad(text, finding.id(), ID);
-    text.append(finding.path()).append('\n');
+    text.add(finding.path()).add("\n");
     wrap(text, finding.summary() + ": " + finding.evidence());
     if (profile.sorted().returned().contains(finding)) {
       wrap(text, "was waived on other facts");
@@ -92,41 +97,42 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
     wrap(text, "source: " + finding.source());
   }
 
-  private void waived(StringBuilder text, ProfileFindings profile) {
+  private void waived(Utf8Text text, ProfileFindings profile) {
     if (!profile.sorted().waived().isEmpty()) {
-      text.append("\n  ");
+      text.add("\n  ");
       bold(text, "Waived");
-      text.append('\n');
+      text.add("\n");
     }
     for (Map.Entry<Finding, Waiver> entry : profile.sorted().waived().entrySet()) {
       Finding finding = entry.getKey();
-      text.append("    ");
+      text.add("    ");
       pad(text, finding.level().word(), LEVEL);
       pad(text, finding.id(), ID);
-      text.append(finding.path()).append('\n');
+      text.add(finding.path()).add("\n");
       wrap(text, "because: " + entry.getValue().reason());
     }
     for (String idle : profile.sorted().idle()) {
-      text.append("    ");
+      text.add("    ");
       pad(text, "idle", LEVEL);
-      text.append(idle).append(": nothing is found there any more\n");
+      text.add(idle).add(": nothing is found there any more\n");
     }
   }
 
   /** Breaks the words into lines that stand under the place. */
-  private void wrap(StringBuilder text, String words) {
+  private void wrap(Utf8Text text, String words) {
     int room = Math.max(LEAST_TEXT, width - INDENT);
     int from = 0;
     while (words.length() - from > room) {
       int space = words.lastIndexOf(' ', from + room);
       int cut = space <= from ? from + room : space;
-      text.append(MARGIN).append(words, from, cut).append('\n');
+      cut -= Character.isHighSurrogate(words.charAt(cut - 1)) ? 1 : 0;
+      text.add(MARGIN).add(words, from, cut).add("\n");
       from = cut;
       while (from < words.length() && Character.isWhitespace(words.charAt(from))) {
         from++;
       }
     }
-    text.append(MARGIN).append(words, from, words.length()).append('\n');
+    text.add(MARGIN).add(words, from, words.length()).add("\n");
   }
 
   /** How many findings of each level, worst first. */
@@ -149,21 +155,21 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
     return count + " " + word + (count == 1 ? "" : "s");
   }
 
-  private static void pad(StringBuilder text, String word, int columns) {
-    text.append(word).append(" ".repeat(Math.max(1, columns - word.length())));
+  private static void pad(Utf8Text text, String word, int columns) {
+    text.add(word).add(" ".repeat(Math.max(1, columns - word.length())));
   }
 
-  private void bold(StringBuilder text, String words) {
-    text.append(colour ? "\u001b[1m" : "").append(words).append(colour ? "\u001b[0m" : "");
+  private void bold(Utf8Text text, String words) {
+    text.add(colour ? "\u001b[1m" : "").add(words).add(colour ? "\u001b[0m" : "");
   }
 
-  private void level(StringBuilder text, Level level) {
+  private void level(Utf8Text text, Level level) {
     if (colour) {
-      text.append("\u001b[").append(code(level)).append('m');
+      text.add("\u001b[").add(code(level)).add("m");
     }
     pad(text, level.word(), LEVEL);
     if (colour) {
-      text.append("\u001b[0m");
+      text.add("\u001b[0m");
     }
   }
 

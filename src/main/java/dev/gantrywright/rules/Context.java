@@ -31,7 +31,6 @@ public final class Context {
 
   private final CheckInput input;
   private final Optional<Mcu> mcu;
-  private final Map<String, Optional<DriverIc>> drivers = new HashMap<>();
   private final Map<Class<?>, Object> derived = new HashMap<>();
   private final Memo memo;
 
@@ -51,6 +50,11 @@ public final class Context {
       derived.put(type, known);
     }
     return type.cast(known);
+  }
+
+  /** Whether there is a firmware folder or a name map that a rule could find fault with. */
+  boolean folderOpen() {
+    return input.folder() != null || input.names() != null;
   }
 
   /**
@@ -170,7 +174,7 @@ public final class Context {
     String ic = axis.driver().ic();
     return ic == null
         ? Optional.empty()
-        : drivers.computeIfAbsent(ic, name -> input.catalog().driver(name));
+        : memo.driver(input.catalog(), ic);
   }
 
   /** Level of the board's inputs, V; empty where neither sheet nor catalogue says. */

@@ -40,6 +40,9 @@ final class Entry {
 
   /** Runs the rule; one that throws yields one finding about itself. */
   List<Finding> run(Context context) {
+    if (facts.family() == Family.FOLDER && !context.folderOpen()) {
+      return List.of();
+    }
     Collected found = new Collected(facts, context);
     try {
       check.check(context, found);

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules;
 
 import dev.gantrywright.catalog.Catalog;
+import dev.gantrywright.catalog.DriverIc;
 import dev.gantrywright.catalog.Mcu;
 import dev.gantrywright.header.Change;
 import dev.gantrywright.header.EditPlan;
@@ -51,9 +52,18 @@ final class Memo {
   }
 
   /** Part numbers that were looked up in a catalogue. */
-  private record Parts(Catalog catalog, Map<String, Optional<Mcu>> found) {}
+  private record Parts(
+      Catalog catalog, Map<String, Optional<Mcu>> mcus, Map<String, Optional<DriverIc>> drivers) {
+    Parts(Catalog catalog) {
+      this(catalog, new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+    }
 
-  private volatile Parts parts = new Parts(null, Map.of());
+    boolean full() {
+      return mcus.size() >= MOST_PARTS || drivers.size() >= MOST_PARTS;
+    }
+  }
+
+  private volatile Parts parts = new Parts(null);
   private final Map<Key, Kept> kept = new ConcurrentHashMap<>();
   private final Map<String, String> places = new ConcurrentHashMap<>();
 
@@ -71,12 +81,21 @@ final class Memo {
 
   /** The part of that number; numbers are few, and finding one compares with every row. */
   Optional<Mcu> mcu(Catalog catalog, String number) {
+    return parts(catalog).mcus().computeIfAbsent(number, catalog::mcu);
+  }
+
+  /** The driver IC of that name. */
+  Optional<DriverIc> driver(Catalog catalog, String ic) {
+    return parts(catalog).drivers().computeIfAbsent(ic, catalog::driver);
+  }
+
+  private Parts parts(Catalog catalog) {
     Parts now = parts;
-    if (now.catalog() != catalog || now.found().size() >= MOST_PARTS) {
-      now = new Parts(catalog, new ConcurrentHashMap<>());
+    if (now.catalog() != catalog || now.full()) {
+      now = new Parts(catalog);
       parts = now;
     }
-    return now.found().computeIfAbsent(number, catalog::mcu);
+    return now;
   }
 
   FirmwareFolder boardFolder(CheckInput input) {

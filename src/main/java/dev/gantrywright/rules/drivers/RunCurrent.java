@@ -11,26 +11,31 @@ import java.util.Optional;
  * trimmed reference voltage gives.
  *
  * @param rmsAmps A RMS
- * @param path the field that decides it
- * @param value that field's value
+ * @param axis the axis that the motor turns
+ * @param byVref whether the reference voltage decides it
+ * @param value of the field that decides it
  */
-record RunCurrent(double rmsAmps, String path, double value) {
+record RunCurrent(double rmsAmps, String axis, boolean byVref, double value) {
   static Optional<RunCurrent> of(Context context, String name, Axis axis) {
     Double set = axis.driver().current();
     if (set != null) {
-      return Optional.of(new RunCurrent(set, "axes." + name + ".driver.current", set));
+      return Optional.of(new RunCurrent(set, name, false, set));
     }
     return VrefCurrent.of(context.driver(axis), axis.driver())
         .map(
             current ->
-                new RunCurrent(
-                    current.rmsAmps(), "axes." + name + ".driver.vref", current.vrefVolts()));
+                new RunCurrent(current.rmsAmps(), name, true, current.vrefVolts()));
+  }
+
+  /** The field that decides it. */
+  String path() {
+    return "axes." + axis + (byVref ? ".driver.vref" : ".driver.current");
   }
 
   /** As evidence shows it. */
   String words() {
     String amps = n(rmsAmps) + " A RMS";
-    return path.endsWith("vref") ? n(value) + " V, which gives " + amps : amps;
+    return byVref ? n(value) + " V, which gives " + amps : amps;
   }
 
   /** The value of the field that gives another current. */

@@ -9,7 +9,8 @@ import dev.gantrywright.machine.Drive;
 import dev.gantrywright.machine.DriveKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Which single wrong fact would explain a ratio between stated and computed steps/mm. */
 final class Slip {
@@ -77,10 +78,15 @@ final class Slip {
     if (teeth >= 10 && teeth <= 60) {
       offer((double) drive.teeth() / teeth, teeth + " teeth for " + drive.teeth());
     }
-    pitches(catalog)
-        .filter(pitch -> explains(drive.pitch() / pitch))
-        .forEach(
-            pitch -> causes.add("a pitch of " + n(pitch) + " mm for " + n(drive.pitch()) + " mm"));
+    Set<Double> pitches = new TreeSet<>();
+    for (Belt belt : catalog.belts()) {
+      if (explains(drive.pitch() / belt.pitchMm())) {
+        pitches.add(belt.pitchMm());
+      }
+    }
+    for (double pitch : pitches) {
+      causes.add("a pitch of " + n(pitch) + " mm for " + n(drive.pitch()) + " mm");
+    }
   }
 
   private void lead(double stated, double lead) {
@@ -88,10 +94,6 @@ final class Slip {
       String taken = stated / lead >= 2 ? " (pitch taken for lead)" : "";
       causes.add("a lead of " + n(lead) + " mm for " + n(stated) + " mm" + taken);
     }
-  }
-
-  private static Stream<Double> pitches(Catalog catalog) {
-    return catalog.belts().stream().map(Belt::pitchMm).distinct().sorted();
   }
 
   /** Whether a slip that gives this ratio would explain the one found. */
