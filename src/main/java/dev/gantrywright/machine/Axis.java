@@ -14,6 +14,7 @@ import tools.jackson.databind.JsonNode;
  * @param maxSpeed mm/s
  * @param acceleration mm/s²
  * @param directionInverted true where the firmware must turn the motor the other way
+ * @param armLength of a delta printer's column: its arm from joint to joint, mm
  */
 public record Axis(
     Double travelMin,
@@ -26,6 +27,7 @@ public record Axis(
     Motor motor,
     Driver driver,
     Drive drive,
+    Double armLength,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
   public Axis {
     homing = homing == null ? Homing.NONE : homing;

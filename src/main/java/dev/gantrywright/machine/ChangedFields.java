@@ -97,6 +97,7 @@ public final class ChangedFields {
     motor(at, one.motor(), other.motor());
     driver(at, one.driver(), other.driver());
     drive(at, one.drive(), other.drive());
+    is(at, "armLength", one.armLength(), other.armLength());
   }
 
   private void motor(String at, Motor one, Motor other) {

@@ -45,6 +45,7 @@ public final class MotionRules {
         new CrossingTakesLong(),
         new HeightUnlikeBed(),
         new LayerHeightUnusual(),
-        new PrintingSpeedUnusual());
+        new PrintingSpeedUnusual(),
+        new ArmsUnequal());
   }
 }

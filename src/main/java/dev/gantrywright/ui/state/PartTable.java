@@ -95,6 +95,11 @@ public final class PartTable {
     return parts(profile).stream().filter(part -> part.holds(path)).findFirst();
   }
 
+  /** The field that decides whether a row is shown: one of the same part, or of the printer. */
+  private static String when(String prefix, String path) {
+    return path.isEmpty() || Fields.at(prefix + path).isEmpty() ? path : prefix + path;
+  }
+
   private Part part(String id, String key, String prefix) {
     Set<String> placed = new HashSet<>();
     List<Part.Group> groups = new ArrayList<>();
@@ -103,8 +108,7 @@ public final class PartTable {
       for (Part.Row row : group.rows()) {
         String path = prefix + row.path();
         if (Fields.at(path).isPresent() && placed.add(path)) {
-          String when = row.whenPath().isEmpty() ? "" : prefix + row.whenPath();
-          rows.add(new Part.Row(path, when, row.whenValue()));
+          rows.add(new Part.Row(path, when(prefix, row.whenPath()), row.whenValue()));
         }
       }
       if (!rows.isEmpty()) {
