@@ -19,7 +19,7 @@ final class CallProblem {
     if (problem instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
       return missing(missing);
     }
-    return problem.getMessage();
+    return problem.getMessage().replace("is not a double", "is not a number");
   }
 
   private static String unmatched(UnmatchedArgumentException problem) {

@@ -4,6 +4,7 @@ import dev.gantrywright.app.Checking;
 import dev.gantrywright.report.FindingsLayout;
 import dev.gantrywright.report.FindingsLayout.Unread;
 import dev.gantrywright.report.Utf8Text;
+import dev.gantrywright.rules.Finding;
 import dev.gantrywright.rules.Level;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -19,6 +20,7 @@ import java.util.concurrent.TimeUnit;
  */
 final class CheckRun {
   private final FindingsLayout layout;
+  private final boolean pageHint;
   private final PrintWriter out;
   private final PrintWriter err;
   private final ProgressLine progress;
@@ -27,13 +29,19 @@ final class CheckRun {
   private volatile boolean stopped;
   private boolean started;
   private boolean errors;
+  private String rule;
   private int done;
 
   /** What is kept of one printer until its turn comes. */
-  private record Part(byte[] text, boolean errors, Unread unread) {}
+  private record Part(byte[] text, boolean errors, String rule, Unread unread) {}
 
-  CheckRun(FindingsLayout layout, PrintWriter out, PrintWriter err, int files) {
+  /**
+   * @param pageHint whether the last line tells how to open a rule's page
+   */
+  CheckRun(
+      FindingsLayout layout, PrintWriter out, PrintWriter err, int files, boolean pageHint) {
     this.layout = layout;
+    this.pageHint = pageHint;
     this.out = out;
     this.err = err;
     this.progress = new ProgressLine(err, files, "checked");
@@ -60,17 +68,20 @@ final class CheckRun {
 
   private Part part(Checking.Result result) {
     if (result.findings() == null) {
-      return new Part(new byte[0], false, new Unread(result.file().toString(), result.problem()));
+      return new Part(new byte[0], false, null, new Unread(result.file().toString(), result.problem()));
     }
     Utf8Text text = texts.get().clear();
     layout.write(result.findings(), text);
     byte[] bytes = BytePrinter.recoded(out, text.bytes());
-    return new Part(bytes, result.findings().count(Level.ERROR) > 0, null);
+    List<Finding> open = result.findings().open();
+    String rule = open.isEmpty() ? null : open.get(0).id();
+    return new Part(bytes, result.findings().count(Level.ERROR) > 0, rule, null);
   }
 
   private boolean print(Part part) {
     done++;
     errors |= part.errors();
+    rule = rule == null ? part.rule() : rule;
     if (part.unread() != null) {
       unread.add(part.unread());
       progress.clear();
@@ -96,6 +107,10 @@ final class CheckRun {
 
   private void end(boolean whole, int files) {
     out.print((started ? "" : layout.head()) + layout.tail(unread, whole));
+    if (pageHint && rule != null) {
+      out.println();
+      out.println("Why a rule says so: gantrywright check --page " + rule);
+    }
     out.flush();
     if (!whole) {
       err.println("stopped after " + done + " of " + files + " printers");
@@ -105,7 +120,7 @@ final class CheckRun {
   private void stop(CountDownLatch printed) {
     stopped = true;
     try {
-      printed.await(2, TimeUnit.SECONDS);
+      printed.await(10, TimeUnit.SECONDS);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

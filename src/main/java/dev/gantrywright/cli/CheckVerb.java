@@ -88,8 +88,10 @@ final class CheckVerb implements Callable<Integer> {
     }
     Checking checking = Checking.shipped();
     List<Path> files = files();
+    boolean pageHint = format == Format.text && Terminal.is(Terminal.OUT);
     CheckRun run =
-        new CheckRun(layout(checking), Printed.out(spec), Printed.err(spec), files.size());
+        new CheckRun(
+            layout(checking), Printed.out(spec), Printed.err(spec), files.size(), pageHint);
     return run.of(checking, files, folder);
   }
 

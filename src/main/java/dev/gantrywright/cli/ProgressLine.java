@@ -1,9 +1,6 @@
 package dev.gantrywright.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
 
 /**
  * How far a long run has come, on one line of the error stream that is written over. Shown only
@@ -25,7 +22,7 @@ final class ProgressLine {
     this.err = err;
     this.all = all;
     this.done = done;
-    this.shown = err instanceof BytePrinter && terminal(2) && !terminal(1);
+    this.shown = err instanceof BytePrinter && Terminal.is(Terminal.ERR) && !Terminal.is(Terminal.OUT);
   }
 
   void at(int count) {
@@ -45,16 +42,6 @@ final class ProgressLine {
       err.print("\r" + " ".repeat(width) + "\r");
       err.flush();
       width = 0;
-    }
-  }
-
-  /** Whether a stream of this process is a terminal; false where the system does not tell. */
-  private static boolean terminal(int stream) {
-    try {
-      String target = Files.readSymbolicLink(Path.of("/proc/self/fd/" + stream)).toString();
-      return target.startsWith("/dev/pts/") || target.startsWith("/dev/tty");
-    } catch (IOException | UnsupportedOperationException noSuchTable) {
-      return false;
     }
   }
 }

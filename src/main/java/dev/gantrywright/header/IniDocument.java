@@ -20,6 +20,9 @@ public final class IniDocument {
    * @param keySpan the key
    * @param valueSpan the value from its first to its last byte; where it would go if it is empty
    * @param lineSpans each line of the value
+   * @param choices the values that the comment above or beside it lists; empty if it lists none
+   * @param unit the unit that the comment names, or empty
+   * @param range the range that the comment gives, or null
    */
   public record Entry(
       String section,
@@ -28,9 +31,13 @@ public final class IniDocument {
       int line,
       Span keySpan,
       Span valueSpan,
-      List<Span> lineSpans) {
+      List<Span> lineSpans,
+      List<String> choices,
+      String unit,
+      ValueRange range) {
     public Entry {
       lineSpans = List.copyOf(lineSpans);
+      choices = List.copyOf(choices);
     }
   }
 

@@ -21,6 +21,7 @@ final class IniReader {
   private final Map<String, Integer> ends = new HashMap<>();
   private final List<Problem> problems = new ArrayList<>();
   private String section = "";
+  private final List<String> comment = new ArrayList<>();
   private Key open;
 
   /** A key whose value may go on. */
@@ -31,6 +32,8 @@ final class IniReader {
     private Span span;
     private int valueStart;
     private int valueEnd;
+    private String above = "";
+    private String behind = "";
     private final List<String> lines = new ArrayList<>();
     private final List<Span> spans = new ArrayList<>();
   }
@@ -73,6 +76,8 @@ final class IniReader {
       if (first < to) {
         filled(line, from, first, to);
         ends.put(section, to);
+      } else {
+        comment.clear();
       }
     }
     close();
@@ -80,8 +85,11 @@ final class IniReader {
 
   private void filled(int line, int from, int first, int to) {
     if (b[first] == ';' || b[first] == '#') {
+      comment.add(comment(first, to));
       return;
     }
+    String above = String.join("\n", comment);
+    comment.clear();
     if (open != null && first - from > open.indent) {
       int end = valueEnd(first, to);
       open.lines.add(file.text(first, end));
@@ -94,7 +102,7 @@ final class IniReader {
     if (b[first] == '[') {
       heading(line, first, to);
     } else {
-      key(line, from, first, to);
+      key(line, from, first, to, above);
     }
   }
 
@@ -110,7 +118,7 @@ final class IniReader {
     sections.add(section);
   }
 
-  private void key(int line, int from, int first, int to) {
+  private void key(int line, int from, int first, int to, String above) {
     int equals = first;
     while (equals < to && b[equals] != '=' && b[equals] != ':') {
       equals++;
@@ -138,9 +146,20 @@ final class IniReader {
     open.valueEnd = end > value ? end : equals + 1;
     open.lines.add(file.text(value, end));
     open.spans.add(new Span(value, end));
+    open.above = above;
+    open.behind = comment(end, to);
     if (sections.isEmpty()) {
       sections.add(section);
     }
+  }
+
+  /** The words of a comment, without its marks. */
+  private String comment(int from, int to) {
+    int first = from;
+    while (first < to && " \t;#".indexOf(b[first]) >= 0) {
+      first++;
+    }
+    return file.text(first, to).strip();
   }
 
   /** The end of a value on its line: before a comment that follows a blank, and before blanks. */
@@ -167,6 +186,8 @@ final class IniReader {
       lines = lines.subList(1, lines.size());
       spans = spans.subList(1, spans.size());
     }
+    CommentHints near = CommentHints.of(open.behind);
+    CommentHints all = CommentHints.of((open.above + "\n" + open.behind).strip());
     int start = open.valueStart < 0 ? open.valueEnd : open.valueStart;
     entries.add(
         new IniDocument.Entry(
@@ -176,7 +197,10 @@ final class IniReader {
             open.line,
             open.span,
             new Span(start, open.valueEnd),
-            spans));
+            spans,
+            near.choices().isEmpty() ? all.choices() : near.choices(),
+            near.unit().isEmpty() ? all.unit() : near.unit(),
+            near.range() == null ? all.range() : near.range()));
     open = null;
   }
 }

@@ -9,7 +9,7 @@ public final class OutOfDomain extends IllegalArgumentException {
   }
 
   static double positive(String what, double value) {
-    if (!(value > 0) || Double.isInfinite(value)) {
+    if (!(finite(what, value) > 0)) {
       throw new OutOfDomain(what + " must be above zero, got " + plain(value));
     }
     return value;
@@ -23,7 +23,7 @@ public final class OutOfDomain extends IllegalArgumentException {
   }
 
   static double notNegative(String what, double value) {
-    if (!(value >= 0) || Double.isInfinite(value)) {
+    if (!(finite(what, value) >= 0)) {
       throw new OutOfDomain(what + " must not be below zero, got " + plain(value));
     }
     return value;

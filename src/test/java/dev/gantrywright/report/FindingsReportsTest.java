@@ -68,9 +68,9 @@ class FindingsReportsTest {
   }
 
   private static Schema sarifSchema() throws Exception {
-    // sarif-2.1.0-rtm.5.json: the committee's schema of SARIF 2.1.0, JSON Schema draft 4.
+    // sarif-schema-2.1.0.json: OASIS, SARIF 2.1.0 errata 01 (os), id in the file; JSON Schema draft 4.
     String text;
-    try (var in = FindingsReportsTest.class.getResourceAsStream("sarif-2.1.0-rtm.5.json")) {
+    try (var in = FindingsReportsTest.class.getResourceAsStream("sarif-schema-2.1.0.json")) {
       text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
     return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_4).getSchema(text);

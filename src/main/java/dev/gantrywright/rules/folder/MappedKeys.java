@@ -46,6 +46,11 @@ record MappedKeys(List<Key> all) {
       return document.path() + ":" + found.line();
     }
 
+    /** Whether the whole value of the key is the field's, so that its comment speaks of the field. */
+    boolean alone() {
+      return found != null && found.value().equals(text);
+    }
+
     /** Every key of that name in its section, in file order. */
     List<IniDocument.Entry> alike() {
       return document.entries().stream()

@@ -32,24 +32,24 @@ public final class UnitDiffersFromComment implements Check {
                     && !field.live().unit().isBlank())
         .forEach(
             field -> {
-              String own = Fields.at(field.path()).map(Field::unit).orElse(null);
-              String theirs = field.live().unit().strip();
-              if (own != null
-                  && UNITS.contains(own)
-                  && UNITS.contains(theirs)
-                  && !own.equals(theirs)) {
-                sink.report(
-                    field.path(),
-                    field.entry().macro()
-                        + " at "
-                        + MappedField.at(field.live())
-                        + " is in "
-                        + theirs
-                        + ", the field in "
-                        + own,
-                    Remedy.show("give the unit in the name map"));
-              }
+              String name = field.entry().macro() + " at " + MappedField.at(field.live());
+              judge(sink, field.path(), field.live().unit(), name);
             });
+    MappedKeys.stated(context)
+        .filter(key -> key.alone() && key.entry().unit() == null)
+        .forEach(
+            key -> judge(sink, key.path(), key.found().unit(), key.name() + " at " + key.at()));
+  }
+
+  private static void judge(Sink sink, String path, String unit, String setting) {
+    String own = Fields.at(path).map(Field::unit).orElse(null);
+    String theirs = unit.strip();
+    if (own != null && UNITS.contains(own) && UNITS.contains(theirs) && !own.equals(theirs)) {
+      sink.report(
+          path,
+          setting + " is in " + theirs + ", the field in " + own,
+          Remedy.show("give the unit in the name map"));
+    }
   }
 
   private static final Set<String> UNITS =

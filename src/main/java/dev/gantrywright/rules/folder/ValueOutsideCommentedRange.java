@@ -2,6 +2,7 @@ package dev.gantrywright.rules.folder;
 
 import static dev.gantrywright.rules.Shown.n;
 
+import dev.gantrywright.header.ValueRange;
 import dev.gantrywright.rules.Check;
 import dev.gantrywright.rules.Context;
 import dev.gantrywright.rules.Family;
@@ -29,20 +30,33 @@ public final class ValueOutsideCommentedRange implements Check {
                 field.live() != null && field.live().range() != null && field.value().isNumber())
         .forEach(
             field -> {
-              double value = field.value().doubleValue();
-              if (!field.live().range().contains(value)) {
-                sink.report(
-                    field.path(),
-                    "found "
-                        + n(value)
-                        + "; the comment at "
-                        + MappedField.at(field.live())
-                        + " allows "
-                        + n(field.live().range().min())
-                        + " to "
-                        + n(field.live().range().max()),
-                    Remedy.show("see why the firmware's authors drew the line there"));
-              }
+              judge(
+                  sink,
+                  field.path(),
+                  field.value().doubleValue(),
+                  field.live().range(),
+                  MappedField.at(field.live()));
             });
+    MappedKeys.stated(context)
+        .filter(key -> key.alone() && key.found().range() != null && key.value().isNumber())
+        .forEach(
+            key ->
+                judge(sink, key.path(), key.value().doubleValue(), key.found().range(), key.at()));
+  }
+
+  private static void judge(Sink sink, String path, double value, ValueRange range, String at) {
+    if (!range.contains(value)) {
+      sink.report(
+          path,
+          "found "
+              + n(value)
+              + "; the comment at "
+              + at
+              + " allows "
+              + n(range.min())
+              + " to "
+              + n(range.max()),
+          Remedy.show("see why the firmware's authors drew the line there"));
+    }
   }
 }
