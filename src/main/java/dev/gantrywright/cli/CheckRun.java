@@ -38,8 +38,7 @@ final class CheckRun {
   /**
    * @param pageHint whether the last line tells how to open a rule's page
    */
-  CheckRun(
-      FindingsLayout layout, PrintWriter out, PrintWriter err, int files, boolean pageHint) {
+  CheckRun(FindingsLayout layout, PrintWriter out, PrintWriter err, int files, boolean pageHint) {
     this.layout = layout;
     this.pageHint = pageHint;
     this.out = out;
@@ -68,7 +67,8 @@ final class CheckRun {
 
   private Part part(Checking.Result result) {
     if (result.findings() == null) {
-      return new Part(new byte[0], false, null, new Unread(result.file().toString(), result.problem()));
+      return new Part(
+          new byte[0], false, null, new Unread(result.file().toString(), result.problem()));
     }
     Utf8Text text = texts.get().clear();
     layout.write(result.findings(), text);

@@ -22,7 +22,8 @@ final class ProgressLine {
     this.err = err;
     this.all = all;
     this.done = done;
-    this.shown = err instanceof BytePrinter && Terminal.is(Terminal.ERR) && !Terminal.is(Terminal.OUT);
+    this.shown =
+        err instanceof BytePrinter && Terminal.is(Terminal.ERR) && !Terminal.is(Terminal.OUT);
   }
 
   void at(int count) {

@@ -68,9 +68,7 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
   private void head(Utf8Text text, ProfileFindings profile) {
     bold(text, profile.printer());
     text.add(" (").add(profile.file()).add("): ").add(counts(profile)).add("\n");
-    profile
-        .problems()
-        .forEach(problem -> text.add("  not read: ").add(problem).add("\n"));
+    profile.problems().forEach(problem -> text.add("  not read: ").add(problem).add("\n"));
   }
 
   /** The findings by family, in their order: worst first, so is the family with the worst. */

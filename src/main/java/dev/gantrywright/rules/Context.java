@@ -172,9 +172,7 @@ public final class Context {
   /** The driver IC of an axis. */
   public Optional<DriverIc> driver(Axis axis) {
     String ic = axis.driver().ic();
-    return ic == null
-        ? Optional.empty()
-        : memo.driver(input.catalog(), ic);
+    return ic == null ? Optional.empty() : memo.driver(input.catalog(), ic);
   }
 
   /** Level of the board's inputs, V; empty where neither sheet nor catalogue says. */

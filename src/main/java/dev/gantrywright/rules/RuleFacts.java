@@ -1,8 +1,8 @@
 package dev.gantrywright.rules;
 
 /**
- * What a rule says about itself, read from its annotation once: an annotation answers every question
- * by way of a proxy, which takes longer than most checks.
+ * What a rule says about itself, read from its annotation once: an annotation answers every
+ * question by way of a proxy, which takes longer than most checks.
  *
  * @param link the rule's page, relative to the documentation
  */

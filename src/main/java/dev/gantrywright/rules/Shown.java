@@ -20,7 +20,9 @@ public final class Shown {
 
   private static final int DIGITS = 5;
 
-  /** A multiplication by a power of ten errs by some 1e-11 of the last digit; this is far beyond. */
+  /**
+   * A multiplication by a power of ten errs by some 1e-11 of the last digit; this is far beyond.
+   */
   private static final double DOUBT = 1e-6;
 
   private Shown() {}

@@ -7,8 +7,7 @@ import org.junit.jupiter.api.Test;
 
 class IniCommentTest {
   private static IniDocument.Entry key(String text, String name) {
-    IniDocument document =
-        IniDocument.of("perch.ini", text.getBytes(StandardCharsets.UTF_8));
+    IniDocument document = IniDocument.of("perch.ini", text.getBytes(StandardCharsets.UTF_8));
     return document.entries().stream().filter(e -> e.key().equals(name)).findFirst().orElseThrow();
   }
 

@@ -68,7 +68,8 @@ class FindingsReportsTest {
   }
 
   private static Schema sarifSchema() throws Exception {
-    // sarif-schema-2.1.0.json: OASIS, SARIF 2.1.0 errata 01 (os), id in the file; JSON Schema draft 4.
+    // sarif-schema-2.1.0.json: OASIS, SARIF 2.1.0 errata 01 (os), id in the file; JSON Schema draft
+    // 4.
     String text;
     try (var in = FindingsReportsTest.class.getResourceAsStream("sarif-schema-2.1.0.json")) {
       text = new String(in.readAllBytes(), StandardCharsets.UTF_8);

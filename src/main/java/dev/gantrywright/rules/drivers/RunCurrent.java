@@ -22,9 +22,7 @@ record RunCurrent(double rmsAmps, String axis, boolean byVref, double value) {
       return Optional.of(new RunCurrent(set, name, false, set));
     }
     return VrefCurrent.of(context.driver(axis), axis.driver())
-        .map(
-            current ->
-                new RunCurrent(current.rmsAmps(), name, true, current.vrefVolts()));
+        .map(current -> new RunCurrent(current.rmsAmps(), name, true, current.vrefVolts()));
   }
 
   /** The field that decides it. */

@@ -46,7 +46,9 @@ record MappedKeys(List<Key> all) {
       return document.path() + ":" + found.line();
     }
 
-    /** Whether the whole value of the key is the field's, so that its comment speaks of the field. */
+    /**
+     * Whether the whole value of the key is the field's, so that its comment speaks of the field.
+     */
     boolean alone() {
       return found != null && found.value().equals(text);
     }
