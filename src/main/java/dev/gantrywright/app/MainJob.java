@@ -53,6 +53,7 @@ public final class MainJob {
    * What came of it.
    *
    * @param printer as it was opened
+   * @param remedied the profile with the remedies taken; not saved
    * @param findings before any remedy, worst first
    * @param applied the remedies taken
    * @param left findings after them
@@ -63,6 +64,7 @@ public final class MainJob {
    */
   public record Story(
       OpenPrinter printer,
+      PrinterProfile remedied,
       List<Finding> findings,
       List<Remedies.Applied> applied,
       List<Finding> left,
@@ -104,6 +106,7 @@ public final class MainJob {
     Manifest manifest = Export.write(plan, patched, false, ExportProgress.none(), () -> false);
     return new Story(
         printer,
+        remedied,
         findings,
         applied,
         book.check(settled),

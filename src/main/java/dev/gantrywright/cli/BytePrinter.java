@@ -16,7 +16,7 @@ public final class BytePrinter extends PrintWriter {
   private final Charset charset;
 
   public BytePrinter(OutputStream stream, Charset charset) {
-    super(new OutputStreamWriter(stream, charset), true);
+    super(new ShownWriter(new OutputStreamWriter(stream, charset)), true);
     this.stream = stream;
     this.charset = charset;
   }

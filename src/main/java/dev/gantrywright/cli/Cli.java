@@ -62,6 +62,8 @@ public final class Cli implements Runnable {
     line.setParameterExceptionHandler((problem, args) -> report(problem));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
+    // Whatever is printed goes through ShownWriter, which lets no terminal code pass.
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     return line;
   }
 

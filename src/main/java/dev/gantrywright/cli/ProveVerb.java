@@ -8,6 +8,7 @@ import dev.gantrywright.names.NameMap;
 import dev.gantrywright.prove.Check;
 import dev.gantrywright.prove.Proof;
 import dev.gantrywright.prove.ProofReport;
+import dev.gantrywright.prove.StoredSending;
 import dev.gantrywright.prove.TouchReport;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -68,26 +69,24 @@ final class ProveVerb implements Callable<Integer> {
               + " practice hand presses them.")
   private boolean touch;
 
+  @Option(
+      names = "--send",
+      description =
+          "Then send the lines that bring the stored settings to the profile, after a question that"
+              + " wants the word SEND; arms the line for these alone, and proves again.")
+  private boolean send;
+
   @Option(names = "--names", paramLabel = "FILE", description = "Name map of that folder.")
   private Path names;
 
   @Override
   public Integer call() {
+    if (send && format.json()) {
+      throw new UsageProblem("--send asks before it sends; leave --format json out");
+    }
     try (MachineLine machine = MachineLine.open(line, firmware(), List.of())) {
-      ProofReport report =
-          Proof.of(
-              machine.profile(),
-              machine.session(),
-              Set.copyOf(line.touched),
-              expect,
-              FirmwareIdentity.expected(machine.profile(), line.profile));
-      if (!format.json()) {
-        print(report);
-      }
-      history.keep(
-          spec,
-          line.profile,
-          past -> past.proved(machine.profile(), report, Set.copyOf(line.touched)));
+      ProofReport first = proven(machine);
+      ProofReport report = send && sent(machine, first) ? proven(machine) : first;
       TouchReport touched = touch ? touched(machine, report.port()) : null;
       if (format.json()) {
         Map<String, Object> document = ProofJson.of(report);
@@ -104,6 +103,51 @@ final class ProveVerb implements Callable<Integer> {
       Thread.currentThread().interrupt();
       throw new DeviceProblem("interrupted", e);
     }
+  }
+
+  private ProofReport proven(MachineLine machine) throws LinkException, InterruptedException {
+    ProofReport report =
+        Proof.of(
+            machine.profile(),
+            machine.session(),
+            Set.copyOf(line.touched),
+            expect,
+            FirmwareIdentity.expected(machine.profile(), line.profile));
+    if (!format.json()) {
+      print(report);
+    }
+    history.keep(
+        spec,
+        line.profile,
+        past -> past.proved(machine.profile(), report, Set.copyOf(line.touched)));
+    return report;
+  }
+
+  /** Whether the lines went out; asks first. */
+  private boolean sent(MachineLine machine, ProofReport report) throws InterruptedException {
+    PrintWriter out = Printed.out(spec);
+    if (report.linesToSend().isEmpty()) {
+      out.println("nothing to send: the stored settings are the profile's");
+      return false;
+    }
+    out.println(StoredSending.CAUTION);
+    out.print(
+        "To send these "
+            + report.linesToSend().size()
+            + " lines to "
+            + report.port()
+            + ", type SEND; anything else leaves the machine as it is: ");
+    out.flush();
+    if (!Typed.line().equals("SEND")) {
+      out.println("nothing was sent");
+      return false;
+    }
+    String trouble = StoredSending.send(machine.session(), report);
+    if (!trouble.isEmpty()) {
+      throw new DeviceProblem("stopped at " + trouble + "; the line is disarmed");
+    }
+    out.println("sent; the line is disarmed");
+    return true;
   }
 
   private TouchReport touched(MachineLine machine, String port) throws InterruptedException {

@@ -3,9 +3,11 @@ package dev.gantrywright.cli;
 import dev.gantrywright.app.DemoWorkshop;
 import dev.gantrywright.app.MainJob;
 import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.app.record.PrinterHistory;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.machine.ProfileProblem;
+import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.patch.ExportException;
 import dev.gantrywright.prove.Check;
 import dev.gantrywright.prove.ProofReport;
@@ -18,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 
 /** The main job where there is no display: the six stages told as text. */
 public final class TerminalJob {
@@ -38,7 +41,9 @@ public final class TerminalJob {
     try {
       Path folder = Files.createTempDirectory("gantrywright-");
       Path profile = DemoWorkshop.unpack(folder.resolve("harbour-street-workshop"));
-      tell(new MainJob(Catalog.shipped()).run(profile, folder.resolve("patched")), folder);
+      MainJob.Story story = new MainJob(Catalog.shipped()).run(profile, folder.resolve("patched"));
+      tell(story, folder);
+      keep(story, profile, folder.resolve("patched"));
       return ExitStatus.FINE;
     } catch (ProfileProblem e) {
       return fail(e.getMessage(), ExitStatus.USAGE);
@@ -52,6 +57,29 @@ public final class TerminalJob {
     } finally {
       out.flush();
       err.flush();
+    }
+  }
+
+  /**
+   * Saves the profile as the remedies left it and keeps in its history what was done, as the stages
+   * themselves do; {@code GANTRYWRIGHT_HISTORY=off} leaves the history out.
+   */
+  private void keep(MainJob.Story story, Path profile, Path patched) throws IOException {
+    ProfileStore.save(story.remedied(), profile);
+    out.println();
+    out.println("Record    profile with the remedies: " + profile);
+    if ("off".equals(System.getenv("GANTRYWRIGHT_HISTORY"))) {
+      return;
+    }
+    PrinterHistory past = PrinterHistory.beside(profile);
+    OpenPrinter exported = story.printer().with(story.remedied(), story.printer().names());
+    try {
+      past.proved(story.printer().profile(), story.before(), Set.of());
+      past.exported(exported, story.plan(), story.manifest(), patched);
+      past.proved(story.remedied(), story.after(), Set.of());
+      out.println("          told by: gantrywright history " + profile);
+    } catch (IOException failed) {
+      err.println("not kept in the history: " + failed.getMessage());
     }
   }
 

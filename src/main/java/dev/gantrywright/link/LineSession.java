@@ -121,8 +121,9 @@ public final class LineSession implements AutoCloseable {
     }
   }
 
-  /** Sends the stop command at once, ahead of everything that waits. */
+  /** Sends the stop command at once, ahead of everything that waits, and disarms the line. */
   public CompletableFuture<StopOutcome> stop() {
+    gate.disarm();
     CompletableFuture<StopOutcome> outcome = new CompletableFuture<>();
     for (Letter.Ask overtaken : mailbox.overtake(new Letter.Stop(outcome))) {
       overtaken

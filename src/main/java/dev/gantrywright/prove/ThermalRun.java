@@ -3,9 +3,11 @@ package dev.gantrywright.prove;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.Reply;
+import dev.gantrywright.link.StopOutcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
@@ -42,24 +44,90 @@ public record ThermalRun(
    */
   public StepResponse record(LineSession session, LongSupplier nanoTime, BooleanSupplier stopped)
       throws LinkException, InterruptedException {
-    List<StepResponse.Point> points = new ArrayList<>();
+    return record(session, nanoTime, stopped, point -> {});
+  }
+
+  /**
+   * The same, telling each reading.
+   *
+   * @param sink receives each point, on the calling thread
+   */
+  public StepResponse record(
+      LineSession session,
+      LongSupplier nanoTime,
+      BooleanSupplier stopped,
+      Consumer<StepResponse.Point> sink)
+      throws LinkException, InterruptedException {
     double first = celsius(session);
+    Reply on = session.askAndWait(onCommand);
+    if (on.outcome() == Reply.Outcome.REFUSED) {
+      // It never left: there is nothing to be switched off.
+      require(on);
+    }
+    List<StepResponse.Point> points;
     try {
-      require(session.askAndWait(onCommand));
-      long start = nanoTime.getAsLong();
-      points.add(new StepResponse.Point(0, first));
-      double t = 0;
-      double celsius = first;
-      while (t < seconds && celsius <= highestCelsius && !stopped.getAsBoolean()) {
-        Thread.sleep((long) (everySeconds * 1000));
-        celsius = celsius(session);
-        t = (nanoTime.getAsLong() - start) / 1e9;
-        points.add(new StepResponse.Point(t, celsius));
-      }
-    } finally {
-      session.askAndWait(offCommand);
+      require(on);
+      points = readings(session, first, nanoTime, stopped, sink);
+    } catch (LinkException failed) {
+      throw new LinkException(failed.kind(), failed.getMessage() + after(off(session)), failed);
+    } catch (InterruptedException | RuntimeException ended) {
+      off(session);
+      throw ended;
+    }
+    String trouble = off(session);
+    if (!trouble.isEmpty()) {
+      throw new LinkException(LinkException.Kind.SILENT, trouble);
     }
     return new StepResponse(heater, powerStep, points);
+  }
+
+  private List<StepResponse.Point> readings(
+      LineSession session,
+      double first,
+      LongSupplier nanoTime,
+      BooleanSupplier stopped,
+      Consumer<StepResponse.Point> sink)
+      throws LinkException, InterruptedException {
+    List<StepResponse.Point> points = new ArrayList<>();
+    long start = nanoTime.getAsLong();
+    StepResponse.Point point = new StepResponse.Point(0, first);
+    points.add(point);
+    sink.accept(point);
+    while (point.seconds() < seconds
+        && point.celsius() <= highestCelsius
+        && session.armed()
+        && !stopped.getAsBoolean()) {
+      Thread.sleep((long) (everySeconds * 1000));
+      double celsius = celsius(session);
+      point = new StepResponse.Point((nanoTime.getAsLong() - start) / 1e9, celsius);
+      points.add(point);
+      sink.accept(point);
+    }
+    return points;
+  }
+
+  private static String after(String trouble) {
+    return trouble.isEmpty() ? "" : "; " + trouble;
+  }
+
+  /**
+   * Switches off, whatever came before. Where the command is not obeyed (the line was disarmed
+   * meanwhile, or is lost), the stop follows, which needs no arming.
+   *
+   * @return what is to be looked at; empty where it was obeyed
+   */
+  private String off(LineSession session) {
+    Reply reply = session.ask(offCommand).join();
+    if (reply.answered()) {
+      return "";
+    }
+    StopOutcome stop = session.stop().join();
+    return "'"
+        + offCommand
+        + "' was not obeyed ("
+        + reply.note()
+        + "), so the stop was sent. "
+        + stop.advice();
   }
 
   private double celsius(LineSession session) throws LinkException, InterruptedException {

@@ -83,6 +83,11 @@ public final class TouchTest {
     return phase == Phase.DONE;
   }
 
+  /** True while a press has been seen and is not over. */
+  public synchronized boolean pressed() {
+    return phase == Phase.PRESSED;
+  }
+
   /** Endstops done so far. */
   public synchronized int count() {
     return phase == Phase.DONE ? ends.size() : asking;

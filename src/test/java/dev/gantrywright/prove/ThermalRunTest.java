@@ -51,6 +51,20 @@ class ThermalRunTest {
     }
   }
 
+  @Test
+  void aLineThatIsDisarmedMeanwhileIsStopped() throws Exception {
+    try (Peer peer = Peer.of(Peer.Kind.MEMORY, PracticeMachines.board());
+        LineSession session = Sessions.up(peer.connector())) {
+      session.arm();
+      assertThatThrownBy(
+              () -> RUN.record(session, System::nanoTime, () -> false, p -> session.disarm()))
+          .isInstanceOf(LinkException.class)
+          .hasMessageContaining("arm this connection first")
+          .hasMessageContaining("the stop was sent. The machine confirmed");
+      assertThat(session.askAndWait("M105").lines().get(0)).contains("power 0.00");
+    }
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -47,6 +47,7 @@ public final class ProveView extends ScrollPane implements Subscription {
   private final StoredPanel stored;
   private final TouchPanel touch;
   private final TravelPanel travel;
+  private final HeaterPanel heater;
   private final Button prove;
   private final VBox form;
   private final MarginSheet sheet;
@@ -63,6 +64,7 @@ public final class ProveView extends ScrollPane implements Subscription {
     stored = new StoredPanel(desk);
     touch = new TouchPanel(desk);
     travel = new TravelPanel(desk);
+    heater = new HeaterPanel(desk);
     getStyleClass().add("sheet-scroll");
     setFitToWidth(true);
     // As high as what it holds: the sheet's least height is none, and what is below must be
@@ -102,7 +104,7 @@ public final class ProveView extends ScrollPane implements Subscription {
             stored,
             touch,
             travel,
-            new HeaterPanel());
+            heater);
     form.getStyleClass().add("form");
     sheet =
         new MarginSheet(
@@ -147,7 +149,13 @@ public final class ProveView extends ScrollPane implements Subscription {
                   stored.proof(report);
                   sheet.requestLayout();
                 }));
-    subscriptions.add(link.armed().listen(armed -> stored.armed()));
+    subscriptions.add(
+        link.armed()
+            .listen(
+                armed -> {
+                  stored.armed();
+                  heater.standing();
+                }));
     subscriptions.add(link.usbPort().listen(this::keepPort));
     subscriptions.add(link.proving().observe(busy -> proving(busy)));
   }
@@ -168,6 +176,7 @@ public final class ProveView extends ScrollPane implements Subscription {
   private void standing() {
     bar.show();
     touch.standing();
+    heater.standing();
     boolean up = desk.link().status().get().kind() == LinkStatus.Kind.UP;
     proving(desk.link().proving().get());
     traceBox.setVisible(up);

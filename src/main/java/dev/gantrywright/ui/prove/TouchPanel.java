@@ -27,6 +27,9 @@ import javafx.util.Duration;
 
 /** The touch test: asks for each fitted endstop in turn and goes on by itself. */
 final class TouchPanel extends Section {
+  /** Ten milliseconds between questions: contact bounce is shorter than a hand is quick. */
+  private static final double HERTZ = 100;
+
   private final PrinterDesk desk;
   private final Button begin;
   private final Button end;
@@ -79,6 +82,7 @@ final class TouchPanel extends Section {
     test = fresh;
     results.getChildren().clear();
     desk.link().tap(fresh::add);
+    desk.link().pace(HERTZ);
     follow.play();
     standing();
     look();
@@ -112,6 +116,7 @@ final class TouchPanel extends Section {
     prompt.setText("");
     follow.stop();
     desk.link().tap(sample -> {});
+    desk.link().pace(0);
     standing();
     list(report);
     keep(desk.printer().file(), desk.profile(), port, report);

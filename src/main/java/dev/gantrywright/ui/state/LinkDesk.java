@@ -49,6 +49,7 @@ public final class LinkDesk implements AutoCloseable {
   private PrinterProfile built;
   private final Cell<Optional<String>> usbPort = new Cell<>(Optional.empty());
   private volatile Consumer<Sample> tap = sample -> {};
+  private volatile Runnable beforeClosing = () -> {};
   private PortAddress last;
   private double lastHertz;
   private Supplier<Map<String, String>> lastFirmware = Map::of;
@@ -156,6 +157,23 @@ public final class LinkDesk implements AutoCloseable {
     return usbPort;
   }
 
+  /** Asks for the endstops so often from now on; 0 for the rate at which the line was opened. */
+  public void pace(double hertz) {
+    MachineConnection open = connection;
+    double wanted = hertz > 0 ? hertz : lastHertz;
+    if (open != null) {
+      background.execute(() -> open.pace(wanted));
+    }
+  }
+
+  /**
+   * What has to be over before a line is given up, such as a heater that is on: run off the view's
+   * thread, and waited for.
+   */
+  public void beforeClosing(Runnable end) {
+    beforeClosing = end;
+  }
+
   /** From now on this receives every sample too, on the watch's thread. */
   public void tap(Consumer<Sample> receiver) {
     tap = receiver;
@@ -251,7 +269,12 @@ public final class LinkDesk implements AutoCloseable {
     connection = null;
     built = null;
     if (closing != null) {
-      background.execute(closing::close);
+      Runnable end = beforeClosing;
+      background.execute(
+          () -> {
+            end.run();
+            closing.close();
+          });
     }
     live.set(Live.nothing());
     touched.set(Set.of());
@@ -282,6 +305,7 @@ public final class LinkDesk implements AutoCloseable {
         .session()
         .stop()
         .thenAccept(outcome -> view.execute(() -> said.set(outcome.advice())));
+    armed.set(false);
   }
 
   /** Lets moving, heating and writing commands through until the line is lost or disarmed. */
@@ -339,6 +363,11 @@ public final class LinkDesk implements AutoCloseable {
                         }
                       }));
     }
+  }
+
+  /** The open line, for a job of its own off the view's thread; empty while none is. */
+  public Optional<LineSession> session() {
+    return Optional.ofNullable(connection).map(MachineConnection::session);
   }
 
   /** What the firmware calls its endstops and its settings; empty while nothing is connected. */

@@ -21,6 +21,9 @@ final class MachineConnection implements AutoCloseable {
   private final LineSession session;
   private final Optional<PracticeBoard> practice;
   private Watch watch;
+  private List<String> ends = List.of();
+  private Consumer<Sample> sink = sample -> {};
+  private boolean closed;
 
   private MachineConnection(LineSession session, Optional<PracticeBoard> practice) {
     this.session = session;
@@ -48,8 +51,18 @@ final class MachineConnection implements AutoCloseable {
     return new MachineConnection(session, practising ? Optional.of(board) : Optional.empty());
   }
 
-  void watch(List<String> ends, double hertz, Consumer<Sample> sink) {
+  synchronized void watch(List<String> ends, double hertz, Consumer<Sample> sink) {
+    this.ends = ends;
+    this.sink = sink;
     watch = Watch.start(session, ends, hertz, sink, System::nanoTime, Thread::new);
+  }
+
+  /** Asks at another rate from now on. Waits for the question that is under way. */
+  synchronized void pace(double hertz) {
+    if (watch != null && !closed) {
+      watch.close();
+      watch(ends, hertz, sink);
+    }
   }
 
   LineSession session() {
@@ -61,7 +74,8 @@ final class MachineConnection implements AutoCloseable {
   }
 
   @Override
-  public void close() {
+  public synchronized void close() {
+    closed = true;
     if (watch != null) {
       watch.close();
     }
