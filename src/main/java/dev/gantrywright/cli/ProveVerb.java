@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description =
         "Asks the machine for its endstops at rest, its stored settings and what firmware it runs,"
-            + " and compares all of it with the profile. Sends only commands that read.",
+            + " and compares all of it with the profile. Sends only commands that read, unless --send asks for"
+            + " more.",
     footer = {"", "Exit status 0: everything agrees; 1: something differs; 3: no answer."})
 final class ProveVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;
