@@ -162,7 +162,18 @@ final class FleetVerb implements Callable<Integer> {
 
   private List<FleetCarry.Row> carry(Fleet fleet) {
     FleetCarry carry = new FleetCarry(FolderInput.read(act.carryTo, List.of()));
-    return carry.run(fleet, out, history.keep == HistoryOption.Keep.on ? history::history : null);
+    ProgressLine progress =
+        new ProgressLine(Printed.err(spec), fleet.files().size(), "printers carried:");
+    try (CtrlC stop = new CtrlC()) {
+      return carry.run(
+          fleet,
+          out,
+          history.keep == HistoryOption.Keep.on ? history::history : null,
+          progress::at,
+          stop::pressed);
+    } finally {
+      progress.clear();
+    }
   }
 
   private int prove() {

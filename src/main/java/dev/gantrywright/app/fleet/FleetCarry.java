@@ -22,7 +22,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 
 /** Carries the printers of a fleet to a new release of their firmware. */
 public final class FleetCarry {
@@ -31,6 +34,7 @@ public final class FleetCarry {
 
   private final FirmwareFolder release;
   private final Map<String, CarryOver> known = new HashMap<>();
+  private BooleanSupplier cancelled = () -> false;
 
   /**
    * @param release the new release's folder
@@ -78,10 +82,31 @@ public final class FleetCarry {
    * @param history the history of a profile; null to leave the exports out of it
    */
   public List<Row> run(Fleet fleet, Path into, Function<Path, PrinterHistory> history) {
+    return run(fleet, into, history, done -> {}, () -> false);
+  }
+
+  /**
+   * The same, telling how far it has come.
+   *
+   * @param progress told how many printers are done
+   * @param stopped true ends the run: the folder being written is taken back, what was written
+   *     before stands whole, and the rest is named as not carried
+   */
+  public List<Row> run(
+      Fleet fleet,
+      Path into,
+      Function<Path, PrinterHistory> history,
+      IntConsumer progress,
+      BooleanSupplier stopped) {
+    cancelled = stopped;
     Opening opening = new Opening();
     List<Row> rows = new ArrayList<>();
     for (Path file : fleet.files()) {
-      rows.add(row(fleet, opening, file, into, history));
+      rows.add(
+          stopped.getAsBoolean()
+              ? not(fleet.name(file), "", "not carried: cancelled")
+              : row(fleet, opening, file, into, history));
+      progress.accept(rows.size());
     }
     return rows;
   }
@@ -107,6 +132,26 @@ public final class FleetCarry {
     }
   }
 
+  private Manifest written(PatchPlan plan, Path own, Path patched)
+      throws ExportException, IOException {
+    try {
+      return Export.write(plan, patched, false, ExportProgress.none(), cancelled);
+    } catch (ExportException failed) {
+      takeBack(own);
+      throw failed;
+    }
+  }
+
+  /** The printer's own folder goes where nothing was put into it. */
+  private static void takeBack(Path own) throws IOException {
+    try (Stream<Path> inside = Files.list(own)) {
+      if (inside.findAny().isPresent()) {
+        return;
+      }
+    }
+    Files.delete(own);
+  }
+
   private static Row not(String file, String printer, String problem) {
     return new Row(file, printer, "", Map.of(), List.of(), 0, List.of(), Optional.empty(), problem);
   }
@@ -128,7 +173,7 @@ public final class FleetCarry {
       Path own = into.resolve(Fleet.stem(name));
       Path patched = own.resolve(folderName(release));
       Files.createDirectories(own);
-      Manifest manifest = Export.write(plan, patched, false, ExportProgress.none(), () -> false);
+      Manifest manifest = written(plan, own, patched);
       NameMapJson.save(over.map(), own.resolve(folderName(release) + ".names.json"));
       if (history != null) {
         history.apply(printer.file()).exported(printer, plan, manifest, patched);

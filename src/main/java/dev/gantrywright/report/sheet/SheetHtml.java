@@ -10,6 +10,12 @@ import java.util.Locale;
 
 /** The sheet as one HTML file that needs no other: type and pictures stand in it. */
 public final class SheetHtml {
+  /** The section that tells event by event what was done. */
+  private static final String LOG = "events";
+
+  /** A table of so few rows is not torn over two pages. */
+  private static final int MOST_KEPT_TOGETHER = 8;
+
   private static final int PERCENT = 100;
 
   private final Sheet sheet;
@@ -48,8 +54,18 @@ public final class SheetHtml {
     out.close("head").line().open("body").line();
     out.open("main").line();
     head();
-    sheet.sections().forEach(this::section);
-    signatures();
+    boolean signed = false;
+    for (Section section : sheet.sections()) {
+      if (section.id().equals(LOG)) {
+        // Ahead of the log, so that nobody is asked to sign an otherwise empty last page.
+        signatures();
+        signed = true;
+      }
+      section(section);
+    }
+    if (!signed) {
+      signatures();
+    }
     out.close("main").line().close("body").line().close("html").line();
     return out.toString();
   }
@@ -141,7 +157,8 @@ public final class SheetHtml {
   }
 
   private void table(Block.Table table) {
-    out.open("table", "class", "rows").line();
+    boolean whole = table.rows().size() <= MOST_KEPT_TOGETHER;
+    out.open("table", "class", whole ? "rows whole" : "rows").line();
     out.element("caption", table.caption()).line();
     int all = table.columns().stream().mapToInt(Block.Column::share).sum();
     out.open("thead").open("tr");

@@ -155,4 +155,12 @@ class AsBuiltTest {
   void theSamePrinterAndDateGiveTheSameBytes() throws Exception {
     assertThat(SheetHtml.bytes(sheet())).isEqualTo(SheetHtml.bytes(sheet()));
   }
+
+  @Test
+  void theSignaturesNeverStandAloneAtTheEnd() throws Exception {
+    String html = new String(SheetHtml.bytes(sheet()), java.nio.charset.StandardCharsets.UTF_8);
+    assertThat(html.indexOf("id=\"signed\""))
+        .isGreaterThan(html.indexOf("id=\"calibration\""))
+        .isLessThan(html.indexOf("id=\"events\""));
+  }
 }
