@@ -51,7 +51,8 @@ class ShownWriterTest {
     PracticeBoard hostile =
         new PracticeBoard(
             PracticeMachine.of(
-                ProfileStore.read(Path.of(SANDPIPER)), Map.of("identity", "rook " + HOSTILE + ", a release with a long name".repeat(3))),
+                ProfileStore.read(Path.of(SANDPIPER)),
+                Map.of("identity", "rook " + HOSTILE + ", a release with a long name".repeat(3))),
             1,
             System.nanoTime());
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
