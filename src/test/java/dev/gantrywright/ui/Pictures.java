@@ -64,6 +64,8 @@ public final class Pictures {
   }
 
   public static void main(String[] args) throws Exception {
+    // Its last window closed, the toolkit would end while this program does.
+    Platform.setImplicitExit(false);
     if (args[0].equals("--docs")) {
       DocPictures taken = new DocPictures(Path.of(args[1]));
       Platform.startup(Typefaces::load);

@@ -5,6 +5,7 @@ import dev.gantrywright.machine.Loader;
 import dev.gantrywright.machine.LoaderMedium;
 import dev.gantrywright.ui.draw.LoaderSteps;
 import dev.gantrywright.ui.draw.Mark;
+import dev.gantrywright.ui.draw.Shrunk;
 import dev.gantrywright.ui.state.BuildDesk;
 import dev.gantrywright.ui.state.LoadDesk;
 import dev.gantrywright.ui.state.LoadState;
@@ -29,6 +30,7 @@ public final class LoadView extends ScrollPane implements Subscription {
 
   private final PrinterDesk desk;
   private final LoaderSteps steps = new LoaderSteps();
+  private final Shrunk picture = new Shrunk(steps, 730);
   private final GridPane facts = new GridPane();
   private final VBox body = new VBox(14);
   private final ImageBox image;
@@ -98,7 +100,7 @@ public final class LoadView extends ScrollPane implements Subscription {
             medium == LoaderMedium.CARD
                 ? Caution.Act.CARD
                 : medium == LoaderMedium.UF2 ? Caution.Act.USB_DRIVE : Caution.Act.COMMAND));
-    work.getChildren().setAll(steps, image);
+    work.getChildren().setAll(picture, image);
     if (!desk.remarks().isEmpty()) {
       work.getChildren().add(Pieces.paragraph(Texts.of("load.checkFirst"), "quiet"));
     }
