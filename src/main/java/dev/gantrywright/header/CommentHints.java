@@ -83,8 +83,9 @@ record CommentHints(List<String> choices, String unit, ValueRange range) {
 
   private static String unit(String text) {
     for (Pattern pattern : List.of(BRACKETED_UNIT, NAMED_UNIT)) {
-      Matcher m = pattern.matcher(text);
-      if (m.find()) {
+      boolean may = pattern == BRACKETED_UNIT ? has(text, "([") : text.contains("in") || text.contains("unit");
+      Matcher m = may ? pattern.matcher(text) : null;
+      if (m != null && m.find()) {
         return m.group(1);
       }
     }

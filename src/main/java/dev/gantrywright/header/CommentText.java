@@ -10,11 +10,15 @@ final class CommentText {
   /** The lines of one or more comments, marks and rulers taken off, blank lines dropped. */
   static List<String> lines(String raw) {
     List<String> out = new ArrayList<>();
-    for (String line : apart(raw).split("\\r\\n|\\n|\\r", -1)) {
-      String text = plain(line);
+    String all = apart(raw);
+    int from = 0;
+    while (from <= all.length()) {
+      int end = lineEnd(all, from);
+      String text = plain(all.substring(from, end));
       if (!text.isEmpty() && !isRuler(text)) {
         out.add(text);
       }
+      from = end + 1; // the blank line within CR LF is dropped as any other
     }
     return out;
   }

@@ -23,10 +23,10 @@ final class SettingReader {
     String behind = behind(row, value);
     String comment = comment(row, behind);
     CommentHints near = CommentHints.of(behind);
-    CommentHints hints = CommentHints.of(comment);
+    CommentHints hints = comment.equals(behind) ? near : CommentHints.of(comment);
     return new Setting(
         file.path(),
-        file.lineOf(table.start(row)),
+        file.lines().lineOf(table.start(row)),
         file.name(row),
         kind,
         table.kind(row) == DirectiveKind.DEFINE,

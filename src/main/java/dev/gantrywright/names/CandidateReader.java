@@ -281,8 +281,7 @@ final class CandidateReader {
   private String template(List<Word> name) {
     StringBuilder key = new StringBuilder();
     for (Word word : name) {
-      boolean axis = words.axes().of(word.text()) != 0 || Axes.extruder(word.text());
-      key.append(axis ? "*" : dims.isEnd(word) ? "%" : dims.isHeater(word) ? "$" : word.text());
+      key.append(dims.isAxis(word) ? "*" : dims.isEnd(word) ? "%" : dims.isHeater(word) ? "$" : word.text());
       key.append('_');
     }
     return key.toString();

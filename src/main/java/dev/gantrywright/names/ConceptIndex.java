@@ -2,15 +2,13 @@ package dev.gantrywright.names;
 
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 
 /** Which candidates speak of which concept, so that a field need not look at all of them. */
 final class ConceptIndex {
   private final List<Candidate> candidates;
   private final BitSet[] speaking;
-  private final Map<String, BitSet> named = new HashMap<>();
 
   /**
    * An index.
@@ -28,7 +26,6 @@ final class ConceptIndex {
           speaking[concept].set(i);
         }
       }
-      named.computeIfAbsent(candidates.get(i).macro(), name -> new BitSet()).set(i);
     }
   }
 
@@ -37,13 +34,15 @@ final class ConceptIndex {
   }
 
   /** The candidates that speak of one of the concepts, or have one of the names. */
-  BitSet speaking(int[] concepts, Iterable<String> names) {
+  BitSet speaking(int[] concepts, Set<String> names) {
     BitSet all = new BitSet(candidates.size());
     for (int concept : concepts) {
       all.or(speaking[concept]);
     }
-    for (String name : names) {
-      all.or(named.getOrDefault(name, new BitSet()));
+    for (int i = 0; !names.isEmpty() && i < candidates.size(); i++) {
+      if (names.contains(candidates.get(i).macro())) {
+        all.set(i);
+      }
     }
     return all;
   }

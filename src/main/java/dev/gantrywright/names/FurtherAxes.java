@@ -110,6 +110,9 @@ final class FurtherAxes {
   }
 
   private void listed(String comment) {
+    if (comment.indexOf('x') < 0 && comment.indexOf('X') < 0) {
+      return;
+    }
     Matcher run = LISTED.matcher(comment.toLowerCase(Locale.ROOT));
     while (run.find()) {
       Matcher each = ONE.matcher(run.group(1));

@@ -3,9 +3,18 @@ package dev.gantrywright.names;
 import dev.gantrywright.names.WordReader.Word;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Finds in a comment what the parts of a list stand for. */
 final class ListOrder {
+  private static final Pattern COMMA = Pattern.compile(",");
+  private static final Pattern SEMICOLON = Pattern.compile(";");
+  private static final Pattern BAR = Pattern.compile("\\|");
+  private static final Pattern SLASH = Pattern.compile(" / ");
+  private static final Pattern WIDE = Pattern.compile("\\s{2,}|\t");
+  private static final Pattern BLANK = Pattern.compile("\\s+");
+  private static final Pattern SEPARATED = Pattern.compile(".*[,;|].*");
+
   private final WordReader words;
   private final DimsReader dims;
 
@@ -132,23 +141,18 @@ final class ListOrder {
   }
 
   private static List<String> partsOfLine(String line, String body, int count) {
-    {
-      for (String cut : List.of(",", ";", "\\|", " / ")) {
-        List<String> parts = cut(body, cut);
-        if (parts.size() == count) {
-          return parts;
-        }
-      }
-      List<String> wide = cut(line.strip(), "\\s{2,}|\t");
-      if (wide.size() == count) {
-        return wide;
-      }
-      List<String> words = cut(body, "\\s+");
-      if (count > 2 && words.size() == count) {
-        return words;
+    for (Pattern mark : List.of(COMMA, SEMICOLON, BAR, SLASH)) {
+      List<String> parts = cut(body, mark);
+      if (parts.size() == count) {
+        return parts;
       }
     }
-    return null;
+    List<String> wide = cut(line.strip(), WIDE);
+    if (wide.size() == count) {
+      return wide;
+    }
+    List<String> words = count > 2 ? cut(body, BLANK) : List.of();
+    return words.size() == count ? words : null;
   }
 
   private static List<String> lastFirst(String text) {
@@ -161,16 +165,16 @@ final class ListOrder {
     String text = line.strip();
     int open = Math.max(text.indexOf('{'), text.indexOf('('));
     int close = Math.max(text.lastIndexOf('}'), text.lastIndexOf(')'));
-    if (open >= 0 && close > open && text.substring(open, close).matches(".*[,;|].*")) {
+    if (open >= 0 && close > open && SEPARATED.matcher(text.substring(open, close)).matches()) {
       return text.substring(open + 1, close);
     }
     int colon = text.indexOf(':');
     return colon >= 0 && text.indexOf(',', colon) > 0 ? text.substring(colon + 1) : text;
   }
 
-  private static List<String> cut(String text, String at) {
+  private static List<String> cut(String text, Pattern at) {
     List<String> parts = new ArrayList<>();
-    for (String part : text.split(at)) {
+    for (String part : at.split(text)) {
       if (!part.isBlank()) {
         parts.add(part.strip());
       }

@@ -58,52 +58,90 @@ final class Matching {
     return first;
   }
 
+  /** The candidates that a field might take, and their scores but for the place. */
+  private record Fitting(int[] at, double[] score, double[] extra, int count) {}
+
   private List<List<Rival>> scored() {
-    Map<LearnableField, List<double[]>> byField = new HashMap<>();
+    Map<LearnableField, Fitting> byField = new HashMap<>();
     List<List<Rival>> all = new ArrayList<>();
     for (FieldRow row : rows) {
-      List<double[]> fitting =
-          byField.computeIfAbsent(row.field(), field -> fitting(field, row.most()));
-      List<Rival> rivals = new ArrayList<>();
-      for (double[] pair : fitting) {
-        Candidate candidate = index.candidates().get((int) pair[0]);
-        double place = scorer.place(candidate, row.field(), row.axis(), row.end(), row.heater());
-        if (place <= Scorer.NEVER / 2) {
-          continue;
-        }
-        double score = pair[1] + place + extra.of(row.field(), candidate);
-        if (score > row.most() * LEAST_SHARE - SIBLINGS) {
-          rivals.add(new Rival(candidate, score));
-        }
+      LearnableField field = row.field();
+      Fitting fitting = byField.get(field);
+      if (fitting == null) {
+        fitting = fitting(field, row.most(), mostPlace(field));
+        byField.put(field, fitting);
       }
-      rivals.sort(Comparator.comparingDouble(Rival::score).reversed());
-      all.add(rivals.subList(0, Math.min(rivals.size(), MOST_RIVALS)));
+      all.add(rivals(row, fitting));
     }
     return all;
   }
 
-  /** Index and score (without place) of the candidates that a field might take. */
-  private List<double[]> fitting(LearnableField field, double most) {
-    List<double[]> fitting = new ArrayList<>();
-    double least = -most * 0.35;
-    BitSet open = index.speaking(scorer.concepts(field), extra.names(field));
+  private List<Rival> rivals(FieldRow row, Fitting fitting) {
+    double least = least(row.most());
+    double mostPlace = Scorer.mostPlace(row);
+    List<Rival> rivals = new ArrayList<>();
+    for (int k = 0; k < fitting.count(); k++) {
+      double score = fitting.score()[k];
+      double extra = fitting.extra()[k];
+      if (score + mostPlace + extra <= least) {
+        continue;
+      }
+      Candidate candidate = index.candidates().get(fitting.at()[k]);
+      double place = scorer.place(candidate, row.field(), row.axis(), row.end(), row.heater());
+      if (place > Scorer.NEVER / 2 && score + place + extra > least) {
+        rivals.add(new Rival(candidate, score + place + extra));
+      }
+    }
+    rivals.sort(Comparator.comparingDouble(Rival::score).reversed());
+    return List.copyOf(rivals.subList(0, Math.min(rivals.size(), MOST_RIVALS)));
+  }
+
+  /** What a rival must score, so that siblings could still lift it into a proposal. */
+  private static double least(double most) {
+    return most * LEAST_SHARE - SIBLINGS;
+  }
+
+  private double mostPlace(LearnableField field) {
+    double most = 0;
+    for (FieldRow row : rows) {
+      most = row.field() == field ? Math.max(most, Scorer.mostPlace(row)) : most;
+    }
+    return most;
+  }
+
+  private Fitting fitting(LearnableField field, double most, double mostPlace) {
+    double leastWords = -most * 0.35;
+    double least = least(most);
+    Map<String, Double> added = extra.of(field);
+    Scorer.Prepared ready = scorer.prepared(field);
+    BitSet open = index.speaking(scorer.concepts(field), added.keySet());
+    int size = open.cardinality();
+    int[] at = new int[size];
+    double[] score = new double[size];
+    double[] extras = new double[size];
+    int count = 0;
     for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
       Candidate candidate = index.candidates().get(i);
       if (taken.taken(candidate, field)) {
         continue;
       }
-      double words = scorer.words(candidate, field);
-      if (words < least && !extra.helps(field, candidate)) {
+      double words = scorer.words(candidate, ready);
+      Double helps = added.isEmpty() ? null : added.get(candidate.macro());
+      if (words < leastWords && helps == null) {
         continue;
       }
-      words = Math.max(words, -most);
-      double value = scorer.value(candidate, field);
-      if (value <= ValueShape.IMPOSSIBLE + 1.5) {
+      double value = scorer.value(candidate, field, i);
+      double fit = Math.max(words, -most) + value;
+      double more = helps == null ? 0 : helps;
+      boolean hopeless = fit + mostPlace + more <= least;
+      if (hopeless || value <= ValueShape.IMPOSSIBLE + 1.5) {
         continue;
       }
-      fitting.add(new double[] {i, words + value - scorer.objections(candidate, field, i)});
+      at[count] = i;
+      score[count] = fit - scorer.objections(candidate, ready, i);
+      extras[count++] = more;
     }
-    return fitting;
+    return new Fitting(at, score, extras, count);
   }
 
   private List<Match> assigned(List<List<Rival>> scored) {

@@ -5,9 +5,11 @@ import dev.gantrywright.names.WordReader.Word;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /** What each part of a list stands for: by designator, by comment, by the folder's order. */
 final class PartDims {
@@ -25,6 +27,9 @@ final class PartDims {
   private static final double BY_COMMENT = 0.95;
   private static final double BY_ORDER = 0.85;
   private static final double BY_HABIT = 0.6;
+
+  private static final Pattern OF_ORDER =
+      Pattern.compile("order|list|table|reihenfolge|ordre|orden|tables|listes");
 
   private final WordReader words;
   private final DimsReader dims;
@@ -66,13 +71,9 @@ final class PartDims {
       return byIndex;
     }
     for (String opening : folder.openings()) {
-      for (int count = 4; count >= 3; count--) {
-        int[] told =
-            opening
-                    .toLowerCase(java.util.Locale.ROOT)
-                    .matches("(?s).*(order|list|table|reihenfolge|ordre|orden|tables|listes).*")
-                ? order.axes(opening, count)
-                : null;
+      boolean speaks = OF_ORDER.matcher(opening.toLowerCase(Locale.ROOT)).find();
+      for (int count = 4; speaks && count >= 3; count--) {
+        int[] told = order.axes(opening, count);
         if (told != null) {
           return whole(told);
         }
@@ -140,13 +141,19 @@ final class PartDims {
     int count = list.parts().size();
     Dims named = dims.read(own, NAMED);
     Dims told = dims.read(words.comment(placed.setting().section()), 0.4);
-    boolean designated = list.parts().stream().anyMatch(part -> !part.designator().isEmpty());
-    boolean noted = list.parts().stream().allMatch(part -> !part.note().isEmpty());
+    boolean designated = false;
+    boolean noted = true;
+    int columns = 1;
+    int rowCount = 1;
+    for (ListParts.Part part : list.parts()) {
+      designated |= !part.designator().isEmpty();
+      noted &= !part.note().isEmpty();
+      columns = Math.max(columns, part.column() + 1);
+      rowCount = Math.max(rowCount, part.row() + 1);
+    }
     if (designated || noted) {
       return listed(list, named, told);
     }
-    int columns = 1 + list.parts().stream().mapToInt(ListParts.Part::column).max().orElse(0);
-    int rowCount = 1 + list.parts().stream().mapToInt(ListParts.Part::row).max().orElse(0);
     if (rowCount > 1 && rowCount * columns == count) {
       return table(placed, list, named, rowCount, columns);
     }

@@ -5,6 +5,7 @@ import dev.gantrywright.names.TradeWords.Hit;
 import dev.gantrywright.names.WordReader.Word;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -23,10 +24,23 @@ final class Scorer {
   private static final double UNKNOWN_IN_NAME = 0.1;
   private static final double AGAINST_BESIDE = 0.35;
   private static final double MOST_BESIDE = 1.2;
+  private static final double AXIS = 1.6;
+  private static final double SEVERAL_AXES = 0.4;
+  private static final double END = 1.4;
+  private static final double HEATER = 1.7;
 
   /** A field's words as numbers. */
-  private record Prepared(
-      int[][] terms, double[] weight, double[] miss, boolean[] explained, boolean[] against) {}
+  record Prepared(
+      int[][] terms,
+      double[] weight,
+      double[] miss,
+      boolean[] explained,
+      boolean[] against,
+      boolean perAxis) {}
+
+  /** A word as the objections look at it. */
+  private record Heard(
+      boolean axis, boolean extruder, boolean number, int[] concepts, double[] strengths) {}
 
   /** What stands beside a candidate and is not in its name, and what its name costs any field. */
   private record Beside(int[] concepts, float[] heard) {}
@@ -36,6 +50,9 @@ final class Scorer {
   private final ValueShape shapes;
   private final Map<LearnableField, Prepared> prepared = new HashMap<>();
   private final Beside[] beside;
+  private final Heard[][] named;
+  private final Map<Word, Heard> heard = new IdentityHashMap<>();
+  private final boolean[] distractor;
   private final int min;
   private final int max;
   private final int[] heaters;
@@ -50,10 +67,19 @@ final class Scorer {
     this.trade = words.trade();
     this.shapes = shapes;
     this.beside = new Beside[candidates];
+    this.named = new Heard[candidates][];
+    this.distractor = new boolean[trade.size()];
+    for (int i = 0; i < distractor.length; i++) {
+      distractor[i] = trade.distractor(i);
+    }
     this.min = this.trade.concept("min");
     this.max = this.trade.concept("max");
     this.heaters = Dims.HEATERS.stream().mapToInt(trade::concept).toArray();
     fields.forEach(field -> prepared.put(field, prepare(field)));
+  }
+
+  Prepared prepared(LearnableField field) {
+    return prepared.get(field);
   }
 
   private Prepared prepare(LearnableField field) {
@@ -83,7 +109,7 @@ final class Scorer {
         explained[heater] = true;
       }
     }
-    return new Prepared(concepts, weight, miss, explained, against);
+    return new Prepared(concepts, weight, miss, explained, against, field.perAxis());
   }
 
   /**
@@ -91,14 +117,14 @@ final class Scorer {
    *
    * @return {@link #NEVER} where they speak of nothing that the field is about
    */
-  double words(Candidate candidate, LearnableField field) {
-    Prepared ready = prepared.get(field);
+  double words(Candidate candidate, Prepared ready) {
+    float[] all = candidate.all();
     double score = 0;
     double most = 0;
     for (int i = 0; i < ready.terms().length; i++) {
-      double best = 0;
+      float best = 0;
       for (int concept : ready.terms()[i]) {
-        best = Math.max(best, candidate.all()[concept]);
+        best = Math.max(best, all[concept]);
       }
       most = Math.max(most, best);
       score += ready.weight()[i] * best - ready.miss()[i] * (1 - best);
@@ -111,21 +137,21 @@ final class Scorer {
    *
    * @param at the candidate's place among all
    */
-  double objections(Candidate candidate, LearnableField field, int at) {
-    Prepared ready = prepared.get(field);
-    double sum = 0;
-    for (Word word : candidate.words()) {
-      sum += objection(word, ready, field);
-    }
-    double loud = 0;
+  double objections(Candidate candidate, Prepared ready, int at) {
     if (beside[at] == null) {
       beside[at] = beside(candidate);
+      named[at] = candidate.words().stream().map(this::heard).toArray(Heard[]::new);
     }
+    double sum = 0;
+    for (Heard word : named[at]) {
+      sum += objection(word, ready);
+    }
+    double loud = 0;
     Beside here = beside[at];
     for (int i = 0; i < here.concepts().length; i++) {
       int concept = here.concepts()[i];
       if (!ready.explained()[concept]) {
-        boolean counts = ready.against()[concept] || trade.distractor(concept);
+        boolean counts = ready.against()[concept] || distractor[concept];
         loud += counts ? here.heard()[i] * AGAINST_BESIDE : 0;
       }
     }
@@ -133,17 +159,24 @@ final class Scorer {
   }
 
   private Beside beside(Candidate candidate) {
-    int[] concepts = new int[trade.size()];
-    float[] heard = new float[trade.size()];
+    float[] all = candidate.all();
+    float[] own = candidate.own();
     int found = 0;
-    for (int concept = 0; concept < concepts.length; concept++) {
-      float here = candidate.all()[concept] - candidate.own()[concept];
-      if (here > LEAST_HEARD) {
-        concepts[found] = concept;
-        heard[found++] = here;
+    for (int concept = 0; concept < all.length; concept++) {
+      if (all[concept] - own[concept] > LEAST_HEARD) {
+        found++;
       }
     }
-    return new Beside(Arrays.copyOf(concepts, found), Arrays.copyOf(heard, found));
+    int[] concepts = new int[found];
+    float[] heard = new float[found];
+    for (int concept = 0, at = 0; at < found; concept++) {
+      float here = all[concept] - own[concept];
+      if (here > LEAST_HEARD) {
+        concepts[at] = concept;
+        heard[at++] = here;
+      }
+    }
+    return new Beside(concepts, heard);
   }
 
   /** Whether a candidate speaks of a concept loudly enough to be considered for it. */
@@ -156,32 +189,47 @@ final class Scorer {
     return Arrays.stream(prepared.get(field).terms()).flatMapToInt(Arrays::stream).toArray();
   }
 
-  private double objection(Word word, Prepared ready, LearnableField field) {
-    if (axes.of(word.text()) != 0
-        || (field.perAxis() && Axes.extruder(word.text()))
-        || Character.isDigit(word.text().charAt(0)) && word.hits().isEmpty()) {
+  private Heard heard(Word word) {
+    return heard.computeIfAbsent(
+        word,
+        key ->
+            new Heard(
+                axes.of(key.text()) != 0,
+                Axes.extruder(key.text()),
+                Character.isDigit(key.text().charAt(0)) && key.hits().isEmpty(),
+                key.hits().stream().mapToInt(Hit::concept).toArray(),
+                key.hits().stream().mapToDouble(Hit::strength).toArray()));
+  }
+
+  private double objection(Heard word, Prepared ready) {
+    if (word.axis() || ready.perAxis() && word.extruder() || word.number()) {
       return 0;
     }
-    if (word.hits().isEmpty()) {
+    if (word.concepts().length == 0) {
       return UNKNOWN_IN_NAME;
     }
     double worst = 0;
-    for (Hit hit : word.hits()) {
-      if (ready.explained()[hit.concept()]) {
+    for (int i = 0; i < word.concepts().length; i++) {
+      int concept = word.concepts()[i];
+      if (ready.explained()[concept]) {
         return 0;
       }
       double cost =
-          ready.against()[hit.concept()]
+          ready.against()[concept]
               ? AGAINST_IN_NAME
-              : trade.distractor(hit.concept()) ? DISTRACTOR_IN_NAME : OTHER_IN_NAME;
-      worst = Math.max(worst, cost * hit.strength());
+              : distractor[concept] ? DISTRACTOR_IN_NAME : OTHER_IN_NAME;
+      worst = Math.max(worst, cost * word.strengths()[i]);
     }
     return worst;
   }
 
-  /** How well the value fits, and its unit. */
-  double value(Candidate candidate, LearnableField field) {
-    double fit = shapes.fit(candidate, field);
+  /**
+   * How well the value fits, and its unit.
+   *
+   * @param at the candidate's place among all
+   */
+  double value(Candidate candidate, LearnableField field, int at) {
+    double fit = shapes.fit(candidate, field, at);
     if (!candidate.unit().isEmpty()) {
       if (field.unit() == null) {
         fit -= 0.4;
@@ -214,6 +262,13 @@ final class Scorer {
     return best;
   }
 
+  /** The most that {@link #place} can give to a row. */
+  static double mostPlace(FieldRow row) {
+    double axis = row.axis() == 0 ? 0 : row.axis() == Axes.ALL ? SEVERAL_AXES : AXIS;
+    double end = row.field().perEnd() && row.end() >= 0 ? END : 0;
+    return axis + end + (row.heater() == 0 ? 0 : HEATER);
+  }
+
   private static double axisPlace(Dims way, int axis, boolean part) {
     if (axis == 0) {
       return way.axes() == 0 ? 0 : -1.2 * way.axisStrength();
@@ -223,12 +278,12 @@ final class Scorer {
       if (part) {
         return NEVER;
       }
-      return named == 0 ? 0 : named > 1 ? 0.4 : NEVER;
+      return named == 0 ? 0 : named > 1 ? SEVERAL_AXES : NEVER;
     }
     if ((way.axes() & axis) == 0 || named > 1) {
       return NEVER;
     }
-    return 1.6 * way.axisStrength();
+    return AXIS * way.axisStrength();
   }
 
   private static double endPlace(Dims way, LearnableField field, int end) {
@@ -238,7 +293,7 @@ final class Scorer {
     if (way.end() == 0) {
       return -0.9;
     }
-    return way.end() == end ? 1.4 * way.endStrength() : way.endStrength() > 0.6 ? NEVER : -2.5;
+    return way.end() == end ? END * way.endStrength() : way.endStrength() > 0.6 ? NEVER : -2.5;
   }
 
   private static double heaterPlace(Dims way, int heater) {
@@ -249,7 +304,7 @@ final class Scorer {
       return heater == 1 ? -1.4 : -2.6;
     }
     return way.heater() == heater
-        ? 1.7 * way.heaterStrength()
+        ? HEATER * way.heaterStrength()
         : way.heaterStrength() > 0.55 ? NEVER : -2.2;
   }
 }

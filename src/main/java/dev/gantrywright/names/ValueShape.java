@@ -1,6 +1,7 @@
 package dev.gantrywright.names;
 
 import dev.gantrywright.names.LearnableField.Shape;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -35,20 +36,42 @@ final class ValueShape {
           "(?i)(p[a-l]_?\\d{1,2}|p\\d[._]\\d{1,2}|gp(io)?_?\\d{1,2}|d\\d{1,2}|pin_?\\w+|\\d{1,3}|\\w*pin\\w*|-1|[a-z]+_?\\d{1,2})");
   private static final Pattern IC = Pattern.compile("\"?(\\w*_)?[A-Za-z]{0,4}\\d{3,5}\\w{0,4}\"?");
 
-  /** A value's text as the shapes look at it, worked out once for every field. */
-  private record Read(String text, OptionalDouble number, boolean identifier, boolean truth) {}
+  private static final Pattern PORT = Pattern.compile("(?i)\\w*(uart|usart|ser|usb|com|port|tty)\\w*");
+  private static final Pattern VERSION = Pattern.compile("\"[vV]?[\\d.]+\\w?\"");
+  private static final Pattern LETTER = Pattern.compile("'[A-Za-z]'");
+
+  /**
+   * A value's text as the shapes look at it, worked out once for every field.
+   *
+   * @param fits what the shapes that look at the text alone give, by their number; NaN before they
+   *     are asked
+   */
+  private record Read(
+      String text, OptionalDouble number, boolean identifier, boolean truth, double[] fits) {}
 
   private final FolderTexts folder;
   private final McuNames mcus;
   private final Map<String, Read> byText = new HashMap<>();
+  private final Read[] read;
   private final Map<LearnableField, Map<String, OptionalDouble>> factors = new HashMap<>();
 
-  ValueShape(FolderTexts folder, McuNames mcus) {
+  /**
+   * Looks at a folder's values.
+   *
+   * @param candidates how many will be looked at
+   */
+  ValueShape(FolderTexts folder, McuNames mcus, int candidates) {
+    this.read = new Read[candidates];
     this.folder = folder;
     this.mcus = mcus;
   }
 
-  double fit(Candidate candidate, LearnableField field) {
+  /**
+   * How well a candidate's value fits.
+   *
+   * @param at the candidate's place among all
+   */
+  double fit(Candidate candidate, LearnableField field, int at) {
     if (candidate.bareSwitch()) {
       return switch (field.shape()) {
         case flag -> 0.5 + field.switchBonus();
@@ -57,8 +80,10 @@ final class ValueShape {
         default -> IMPOSSIBLE;
       };
     }
-    Read read = read(candidate);
-    return constant(candidate, field) + shape(candidate, field, read);
+    if (read[at] == null) {
+      read[at] = read(candidate);
+    }
+    return constant(candidate, field) + shape(candidate, field, read[at]);
   }
 
   private Read read(Candidate candidate) {
@@ -70,14 +95,21 @@ final class ValueShape {
               text,
               Arithmetic.of(text, folder::replacement),
               IDENTIFIER.matcher(text).matches(),
-              Truth.of(text).isPresent());
+              Truth.of(text).isPresent(),
+              unasked());
         });
+  }
+
+  private static double[] unasked() {
+    double[] fits = new double[Shape.values().length];
+    Arrays.fill(fits, Double.NaN);
+    return fits;
   }
 
   /** What stands as another setting's value is one of its choices, not a setting of its own. */
   private double constant(Candidate candidate, LearnableField field) {
-    boolean value = !candidate.key() && folder.standsAsValue(candidate.macro());
-    return value && field.shape() != Shape.number && field.shape() != Shape.baud ? -3 : 0;
+    boolean may = field.shape() != Shape.number && field.shape() != Shape.baud && !candidate.key();
+    return may && folder.standsAsValue(candidate.macro()) ? -3 : 0;
   }
 
   private double shape(Candidate candidate, LearnableField field, Read read) {
@@ -86,18 +118,33 @@ final class ValueShape {
     return switch (field.shape()) {
       case number -> number(candidate, read, field);
       case flag -> flag(read, field);
-      case index -> index(text, number);
-      case baud -> baud(number);
+      case index, baud, part, driver, contact, pin, sensor -> ofText(field.shape(), read);
       case enumeration -> enumeration(candidate, text, number);
       case text -> text(candidate, text, number);
-      case part -> mcus.find(text).isPresent() ? 2 : IMPOSSIBLE;
       case target -> candidate.key() ? 0 : IMPOSSIBLE;
-      case driver -> driver(text, number);
       case end -> end(candidate, text, number);
-      case contact -> CONTACT.matcher(text).matches() ? 1.5 : truth(text, number) ? 0 : -3;
-      case pin -> pin(text);
-      case sensor -> sensor(text, number);
     };
+  }
+
+  private double ofText(Shape shape, Read read) {
+    double known = read.fits()[shape.ordinal()];
+    if (!Double.isNaN(known)) {
+      return known;
+    }
+    String text = read.text();
+    OptionalDouble number = read.number();
+    double fit =
+        switch (shape) {
+          case index -> index(text, number);
+          case baud -> baud(number);
+          case part -> mcus.find(text).isPresent() ? 2 : IMPOSSIBLE;
+          case driver -> driver(text, number);
+          case contact -> CONTACT.matcher(text).matches() ? 1.5 : truth(text, number) ? 0 : -3;
+          case pin -> pin(text);
+          default -> sensor(text, number);
+        };
+    read.fits()[shape.ordinal()] = fit;
+    return fit;
   }
 
   private double number(Candidate candidate, Read read, LearnableField field) {
@@ -126,10 +173,13 @@ final class ValueShape {
 
   /** How many of the candidate's unit make one of the field's own. */
   OptionalDouble factor(LearnableField field, Candidate candidate) {
-    String own = field.unit() == null ? "" : field.unit();
-    return factors
-        .computeIfAbsent(field, key -> new HashMap<>())
-        .computeIfAbsent(candidate.unit(), unit -> Units.factor(own, unit));
+    Map<String, OptionalDouble> known = factors.computeIfAbsent(field, key -> new HashMap<>());
+    OptionalDouble factor = known.get(candidate.unit());
+    if (factor == null) {
+      factor = Units.factor(field.unit() == null ? "" : field.unit(), candidate.unit());
+      known.put(candidate.unit(), factor);
+    }
+    return factor;
   }
 
   private double flag(Read read, LearnableField field) {
@@ -153,7 +203,7 @@ final class ValueShape {
 
   private static double index(String text, OptionalDouble number) {
     if (number.isEmpty()) {
-      return text.matches("(?i)\\w*(uart|usart|ser|usb|com|port|tty)\\w*") ? 0.3 : -3;
+      return PORT.matcher(text).matches() ? 0.3 : -3;
     }
     double value = number.getAsDouble();
     return value != Math.rint(value) || value < -9 || value > 99
@@ -174,7 +224,7 @@ final class ValueShape {
     if (text.startsWith("\"")) {
       return -0.5;
     }
-    if (text.matches("'[A-Za-z]'")) {
+    if (LETTER.matcher(text).matches()) {
       return 0.6;
     }
     if (IDENTIFIER.matcher(text).matches()) {
@@ -190,7 +240,7 @@ final class ValueShape {
 
   private static double text(Candidate candidate, String text, OptionalDouble number) {
     if (text.startsWith("\"")) {
-      return text.matches("\"[vV]?[\\d.]+\\w?\"") ? -1.5 : 1;
+      return VERSION.matcher(text).matches() ? -1.5 : 1;
     }
     return candidate.key() && number.isEmpty() ? 0.6 : -3;
   }

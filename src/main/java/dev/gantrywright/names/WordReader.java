@@ -22,7 +22,7 @@ final class WordReader {
   private final TradeWords trade;
   private final Axes axes;
   private final Map<String, List<Word>> pieces = new HashMap<>();
-  private final Map<String, List<Hit>> inside = new HashMap<>();
+  private final Map<String, Word> inside = new HashMap<>();
   private final Map<String, List<Word>> comments = new HashMap<>();
   private final Map<String, List<Word>> identifiers = new HashMap<>();
 
@@ -65,7 +65,7 @@ final class WordReader {
   private List<Word> read(String text) {
     List<Word> words = new ArrayList<>();
     for (String word : Folded.words(text)) {
-      words.add(new Word(word, inside.computeIfAbsent(word, this::hitsInComment)));
+      words.add(inside.computeIfAbsent(word, key -> new Word(key, hitsInComment(key))));
     }
     return joined(words);
   }
