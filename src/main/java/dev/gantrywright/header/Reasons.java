@@ -1,13 +1,18 @@
 package dev.gantrywright.header;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** Finds the chain of conditions above a setting, for {@link Why}. */
 final class Reasons {
   private static final int LONGEST_CONDITION = 120;
   private static final int MOST_INCLUDERS = 20;
+  private static final int MOST_NESTED = 60;
+
+  private static final Pattern BLANKS = Pattern.compile("\\\\?\\s+");
 
   private Reasons() {}
 
@@ -55,10 +60,17 @@ final class Reasons {
     List<Why.Condition> out = new ArrayList<>();
     int guard = IncludeGuard.row(file);
     for (int branch = parents[row]; branch >= 0; branch = parents[branch]) {
+      if (out.size() == MOST_NESTED) {
+        int line = file.lineOf(file.table().start(branch));
+        Why.Outcome outcome = outcome(record.outcome(branch));
+        out.add(new Why.Condition(file.path(), line, "…", outcome, "not listed further out"));
+        break;
+      }
       if (branch != guard || record.outcome(branch) != Truth.TRUE) {
-        out.add(0, condition(file, branch, record));
+        out.add(condition(file, branch, record));
       }
     }
+    Collections.reverse(out);
     return out;
   }
 
@@ -85,7 +97,7 @@ final class Reasons {
   private static String text(SourceFile file, int branch) {
     DirectiveTable table = file.table();
     String text = file.text(table.start(branch), table.end(branch));
-    text = text.replaceAll("\\\\?\\s+", " ").strip();
+    text = BLANKS.matcher(text).replaceAll(" ").strip();
     int comment = text.indexOf("//");
     comment = comment < 0 ? text.indexOf("/*") : comment;
     text = comment > 0 ? text.substring(0, comment).strip() : text;

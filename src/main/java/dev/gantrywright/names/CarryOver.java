@@ -72,7 +72,7 @@ public record CarryOver(List<Line> lines, NameMap map) {
   }
 
   /** From here on a renaming is taken as sure and the map follows it. */
-  public static final double SURE = 0.6;
+  public static final double SURE = Confidence.SURE;
 
   public CarryOver {
     lines = List.copyOf(lines);

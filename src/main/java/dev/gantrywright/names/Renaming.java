@@ -16,6 +16,9 @@ record Renaming(ReleaseSetting to, double confidence) {
   /** Less alike than this are two different settings. */
   private static final double LEAST = 0.45;
 
+  /** What is left of the doubt where another pair exchanges the same words. */
+  private static final double BACKED = 0.5;
+
   /** Pairs what is lost with what is new, all together, by words, value, comment and place. */
   static Map<ReleaseSetting, Renaming> of(List<ReleaseSetting> lost, List<ReleaseSetting> fresh) {
     Map<ReleaseSetting, Renaming> pairs = new HashMap<>();
@@ -42,7 +45,50 @@ record Renaming(ReleaseSetting to, double confidence) {
         pairs.put(lost.get(i), new Renaming(fresh.get(best[i]), confidence));
       }
     }
-    return pairs;
+    return backed(words, pairs);
+  }
+
+  /**
+   * A pair gains where another, surer one exchanges the same words: CEILING for LIMIT in the hot
+   * end's name speaks for the bed's.
+   */
+  private static Map<ReleaseSetting, Renaming> backed(
+      WordReader words, Map<ReleaseSetting, Renaming> pairs) {
+    Map<ReleaseSetting, Renaming> out = new HashMap<>();
+    pairs.forEach(
+        (lost, renaming) -> {
+          List<Set<String>> own = exchanged(words, lost, renaming.to());
+          boolean like =
+              renaming.confidence() < Confidence.SURE
+                  && pairs.entrySet().stream()
+                      .anyMatch(
+                          other ->
+                              other.getKey() != lost
+                                  && other.getValue().confidence() >= Confidence.SURE
+                                  && exchanged(words, other.getKey(), other.getValue().to())
+                                      .equals(own));
+          double doubt = (1 - renaming.confidence()) * (like ? BACKED : 1);
+          double confidence = Math.round(100 * (1 - doubt)) / 100.0;
+          out.put(lost, like ? new Renaming(renaming.to(), confidence) : renaming);
+        });
+    return out;
+  }
+
+  /** The words that only the old name has, and those that only the new one has. */
+  private static List<Set<String>> exchanged(
+      WordReader words, ReleaseSetting old, ReleaseSetting fresh) {
+    Set<String> before = texts(words, old);
+    Set<String> after = texts(words, fresh);
+    Set<String> gone = new HashSet<>(before);
+    gone.removeAll(after);
+    after.removeAll(before);
+    return List.of(gone, after);
+  }
+
+  private static Set<String> texts(WordReader words, ReleaseSetting setting) {
+    Set<String> texts = new HashSet<>();
+    words.identifier(setting.name()).forEach(word -> texts.add(word.text()));
+    return texts;
   }
 
   /** How alike two settings are, 0 to 1. */

@@ -142,4 +142,15 @@ class BoundsTest {
         .singleElement()
         .hasToString("a.h:2:1: _Pragma with push_macro is not acted on; a line #pragma … would be");
   }
+
+  @Test
+  void theReasonOfASettingUnderManyConditionsNamesTheNearest() {
+    String text = "#if 1\n".repeat(300) + "#if 0\n#define A 1\n";
+    byte[] bytes = text.getBytes(java.nio.charset.StandardCharsets.UTF_8);
+    Setting setting = HeaderDocument.of("deep.h", bytes).settings().get(0);
+    assertThat(setting.state()).isEqualTo(State.DEAD);
+    assertThat(setting.reason())
+        .startsWith("… (deep.h:241) is true: not listed further out; #if 1 (deep.h:242) is true")
+        .endsWith("#if 0 (deep.h:301) is false");
+  }
 }

@@ -132,4 +132,21 @@ class CarryOverTest {
         new TreeMap<>(Map.of("w.h", text.getBytes(StandardCharsets.UTF_8))),
         Map.of());
   }
+
+  @Test
+  void aRenamingIsBackedByASurerOneThatExchangesTheSameWords() throws Exception {
+    Map<String, Double> renamed =
+        of(carried(), Fate.RENAMED).stream()
+            .collect(Collectors.toMap(Line::newName, Line::confidence));
+    assertThat(renamed.get("WARM_BED_LIMIT")).isGreaterThanOrEqualTo(CarryOver.SURE);
+    FirmwareFolder alone = firmware("#define WARM_BED_CEILING 110 // degrees C\n");
+    FirmwareFolder after = firmware("\n\n#define BED_WARM_LIMIT 95\n");
+    assertThat(of(CarryOver.of(alone, NameMap.EMPTY, after), Fate.RENAMED))
+        .allMatch(line -> line.confidence() < CarryOver.SURE);
+  }
+
+  private static FirmwareFolder firmware(String text) {
+    return FirmwareFolder.of(
+        Path.of("rook"), Map.of("a.h", text.getBytes(StandardCharsets.UTF_8)), Map.of());
+  }
 }
