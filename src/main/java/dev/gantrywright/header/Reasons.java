@@ -11,6 +11,7 @@ final class Reasons {
   private static final int LONGEST_CONDITION = 120;
   private static final int MOST_INCLUDERS = 20;
   private static final int MOST_NESTED = 60;
+  private static final int MOST_BRANCHES = 1_000;
 
   private static final Pattern BLANKS = Pattern.compile("\\\\?\\s+");
 
@@ -88,8 +89,8 @@ final class Reasons {
   private static String taken(SourceFile file, int branch, Visits.Record record) {
     int[] before = file.branchesBefore();
     int earlier = before[branch];
-    while (earlier >= 0 && record.outcome(earlier) != Truth.TRUE) {
-      earlier = before[earlier];
+    for (int i = 0; earlier >= 0 && record.outcome(earlier) != Truth.TRUE; i++) {
+      earlier = i < MOST_BRANCHES ? before[earlier] : -1;
     }
     return earlier < 0 ? "" : condition(file, earlier, record).words();
   }
