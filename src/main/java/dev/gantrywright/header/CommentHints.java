@@ -83,7 +83,10 @@ record CommentHints(List<String> choices, String unit, ValueRange range) {
 
   private static String unit(String text) {
     for (Pattern pattern : List.of(BRACKETED_UNIT, NAMED_UNIT)) {
-      boolean may = pattern == BRACKETED_UNIT ? has(text, "([") : text.contains("in") || text.contains("unit");
+      boolean may =
+          pattern == BRACKETED_UNIT
+              ? has(text, "([")
+              : text.contains("in") || text.contains("unit");
       Matcher m = may ? pattern.matcher(text) : null;
       if (m != null && m.find()) {
         return m.group(1);

@@ -281,7 +281,10 @@ final class CandidateReader {
   private String template(List<Word> name) {
     StringBuilder key = new StringBuilder();
     for (Word word : name) {
-      key.append(dims.isAxis(word) ? "*" : dims.isEnd(word) ? "%" : dims.isHeater(word) ? "$" : word.text());
+      key.append(
+          dims.isAxis(word)
+              ? "*"
+              : dims.isEnd(word) ? "%" : dims.isHeater(word) ? "$" : word.text());
       key.append('_');
     }
     return key.toString();

@@ -53,8 +53,7 @@ final class DimsReader {
       }
       boolean extruder = Axes.extruder(word.text());
       known =
-          new Said(
-              axes.of(word.text()), extruder, strength(word, min), strength(word, max), warm);
+          new Said(axes.of(word.text()), extruder, strength(word, min), strength(word, max), warm);
       said.put(word, known);
     }
     return known;

@@ -54,7 +54,9 @@ public final class FolderStudy {
     families.boards().ifPresent(family -> extra.add("board.constant", family.present(), 1.5));
     families.kinematics().ifPresent(family -> extra.add("kinematics", family.present(), 2.5));
     index = new ConceptIndex(candidates, trade.size());
-    scorer = new Scorer(words, new ValueShape(texts, mcus, candidates.size()), fields, candidates.size());
+    scorer =
+        new Scorer(
+            words, new ValueShape(texts, mcus, candidates.size()), fields, candidates.size());
     entries = new Entries(texts, words, candidates, families, rows);
     search = new PlaceSearch(candidates);
     watch.step(0.6);

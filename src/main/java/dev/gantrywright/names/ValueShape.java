@@ -36,7 +36,8 @@ final class ValueShape {
           "(?i)(p[a-l]_?\\d{1,2}|p\\d[._]\\d{1,2}|gp(io)?_?\\d{1,2}|d\\d{1,2}|pin_?\\w+|\\d{1,3}|\\w*pin\\w*|-1|[a-z]+_?\\d{1,2})");
   private static final Pattern IC = Pattern.compile("\"?(\\w*_)?[A-Za-z]{0,4}\\d{3,5}\\w{0,4}\"?");
 
-  private static final Pattern PORT = Pattern.compile("(?i)\\w*(uart|usart|ser|usb|com|port|tty)\\w*");
+  private static final Pattern PORT =
+      Pattern.compile("(?i)\\w*(uart|usart|ser|usb|com|port|tty)\\w*");
   private static final Pattern VERSION = Pattern.compile("\"[vV]?[\\d.]+\\w?\"");
   private static final Pattern LETTER = Pattern.compile("'[A-Za-z]'");
 
