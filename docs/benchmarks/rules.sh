@@ -38,6 +38,7 @@ many() {
   for format in json sarif junit; do
     timed "10000 alike profiles, $format" -jar "$jar" check "$out/alike-10000" --format "$format"
   done
+  timed "10000 alike profiles as a fleet" -jar "$jar" fleet "$out/alike-10000"
   for count in 1000 10000; do
     timed "$count alike profiles in 48 MiB of heap, sarif" -Xmx48m -jar "$jar" check "$out/alike-$count" --format sarif
     java -Xmx48m -Xlog:gc:file="$out/gc.log" -jar "$jar" check "$out/alike-$count" >/dev/null || true
