@@ -47,8 +47,7 @@ final class HeaterPanel extends Section {
         .addAll(
             run,
             Pieces.label(Texts.of("heater.fromFile"), "strong"),
-            Pieces.row(
-                16,
+            fields(
                 field(file, "heater-file", "heater.file", 26),
                 field(power, "heater-power", "heater.power", 5),
                 fit),

@@ -70,14 +70,12 @@ final class HeaterRun extends VBox {
     getChildren()
         .addAll(
             Section.caution("prove.warning", "heater.caution"),
-            Pieces.row(
-                16,
+            Section.fields(
                 Section.field(heater, "heater-name", "heater.name", 7),
                 Section.field(power, "heater-run-power", "heater.power", 4),
                 Section.field(limit, "heater-limit", "heater.limit", 5),
                 Section.field(seconds, "heater-seconds", "heater.longest", 5)),
-            Pieces.row(
-                16,
+            Section.fields(
                 Section.field(on, "heater-on", "heater.on", 16),
                 Section.field(off, "heater-off", "heater.off", 16)),
             Pieces.row(12, arm, begin, end),

@@ -5,6 +5,7 @@ import dev.gantrywright.ui.theme.Pieces;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -32,12 +33,18 @@ abstract class Section extends VBox {
     return Pieces.row(10, word, Pieces.paragraph(Texts.of(textKey), "small"));
   }
 
+  /** Fields that stand side by side as far as there is room, whole. */
+  static FlowPane fields(Node... fields) {
+    return new FlowPane(16, 8, fields);
+  }
+
   /** A labelled field. */
   static HBox field(TextField field, String id, String labelKey, int columns) {
     field.setId(id);
     field.setAccessibleText(Texts.of(labelKey));
     field.setPrefColumnCount(columns);
     Label label = Pieces.label(Texts.of(labelKey), "field-label");
+    label.setMinWidth(Region.USE_PREF_SIZE);
     label.setLabelFor(field);
     HBox box = new HBox(field);
     box.getStyleClass().add("field-box");

@@ -60,12 +60,11 @@ final class TravelPanel extends Section {
     getChildren()
         .addAll(
             caution("help.caution", "travel.caution"),
-            Pieces.row(
-                16,
+            fields(
                 Pieces.row(8, which, axis),
                 field(commanded, "travel-commanded", "travel.commanded", 6),
                 field(error, "travel-error", "travel.error", 5)),
-            Pieces.row(16, field(measured, "travel-measured", "travel.measured", 6), add),
+            fields(field(measured, "travel-measured", "travel.measured", 6), add),
             runs,
             result,
             Pieces.row(12, take));

@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tools.jackson.databind.JsonNode;
 
@@ -102,14 +103,13 @@ public final class RecordBox extends VBox implements Subscription {
             "plain",
             () -> desk.compare(event));
     compare.setAccessibleText(Texts.of("past.compare.words", event.number()));
-    return Pieces.row(
-        12,
-        Pieces.label(time, "quiet"),
-        Pieces.label(event.kind().replace('-', ' '), "strong"),
-        Pieces.label(EventWords.of(event)),
-        Pieces.label(event.by(), "quiet"),
-        Pieces.gap(),
-        compare);
+    Label kind = Pieces.label(event.kind().replace('-', ' '), "strong");
+    Label when = Pieces.label(event.by().isEmpty() ? time : time + ", " + event.by(), "quiet");
+    for (Region whole : List.of(kind, when, compare)) {
+      whole.setMinWidth(Region.USE_PREF_SIZE);
+    }
+    return new VBox(
+        Pieces.row(12, kind, when, Pieces.gap(), compare), Pieces.paragraph(EventWords.of(event)));
   }
 
   private void compare(Optional<RecordDesk.Compared> compared) {
