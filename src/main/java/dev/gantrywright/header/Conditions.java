@@ -12,10 +12,16 @@ final class Conditions {
   private static final Result YES = new Result(Truth.TRUE, Evidence.NONE, null);
   private static final Result NO = new Result(Truth.FALSE, Evidence.NONE, null);
 
+  /** Tokens that all conditions of a run may expand to; then each is held to a few. */
+  private static final int MOST_SPENT = 4_000_000;
+
+  private static final int FEW_TOKENS = 500;
+
   private final MacroTable macros;
   private final Language language;
   private final IncludeResolver includes;
   private final Unknowns unknowns;
+  private long spent;
   private final boolean keepEvidence;
   private int counter;
 
@@ -41,10 +47,13 @@ final class Conditions {
   }
 
   List<Token> expand(SourceFile file, int row, List<Token> tokens) {
+    MacroExpander expander = new MacroExpander(new Names(file, row), false, allowed());
     try {
-      return new MacroExpander(new Names(file, row)).expand(tokens);
+      return expander.expand(tokens);
     } catch (ExpansionLimit e) {
       return List.of();
+    } finally {
+      spent += expander.spent();
     }
   }
 
@@ -68,14 +77,20 @@ final class Conditions {
     return new Result(truth, names.evidence(null), null);
   }
 
+  /** How many tokens the next condition may expand to: once much is spent, few. */
+  private int allowed() {
+    return (int) Math.max(FEW_TOKENS, MOST_SPENT - spent);
+  }
+
   private Result expression(SourceFile file, int row) {
     Names names = new Names(file, row);
+    MacroExpander expander = new MacroExpander(names, true, allowed());
     try {
       List<Token> written = file.tokens().behind(row);
       if (takesCppWords()) {
         written = AlternativeTokens.operators(written);
       }
-      List<Token> tokens = new MacroExpander(names, true).expand(written);
+      List<Token> tokens = expander.expand(written);
       if (takesCppWords()) {
         tokens = AlternativeTokens.operators(tokens); // those of the macros' replacements
       }
@@ -84,6 +99,8 @@ final class Conditions {
     } catch (ConditionError | ExpansionLimit e) {
       String text = e.getMessage() + "; the condition counts as false";
       return new Result(Truth.FALSE, names.evidence(text), text);
+    } finally {
+      spent += expander.spent();
     }
   }
 

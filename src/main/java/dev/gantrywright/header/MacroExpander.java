@@ -23,18 +23,29 @@ final class MacroExpander {
   private final Function<String, MacroBody> macros;
 
   private final boolean inCondition;
+  private final int allowed;
   private int made;
   private int read;
   private int depth;
 
   MacroExpander(Function<String, MacroBody> macros) {
-    this(macros, false);
+    this(macros, false, MOST_READ);
   }
 
-  /** In a condition the operands of {@code defined} and its like are left alone. */
-  MacroExpander(Function<String, MacroBody> macros, boolean inCondition) {
+  /**
+   * In a condition the operands of {@code defined} and its like are left alone.
+   *
+   * @param allowed how many tokens it may make, or read as arguments, at most
+   */
+  MacroExpander(Function<String, MacroBody> macros, boolean inCondition, int allowed) {
+    this.allowed = allowed;
     this.macros = macros;
     this.inCondition = inCondition;
+  }
+
+  /** How many tokens were made, and read as arguments. */
+  int spent() {
+    return made + read;
   }
 
   /** Replaces every macro in the tokens. */
@@ -77,7 +88,7 @@ final class MacroExpander {
     List<List<Token>> arguments = new ArrayList<>();
     Token close = arguments(macro, in, taken, arguments);
     read += taken.size();
-    if (read > MOST_READ) {
+    if (read > Math.min(allowed, MOST_READ)) {
       throw new ExpansionLimit("macro calls are nested or left open without end");
     }
     if (close == null) { // the call is not closed: nothing is replaced
@@ -126,8 +137,9 @@ final class MacroExpander {
 
   private void push(Deque<Token> in, List<Token> replaced, HideSet hidden, Token origin) {
     made += replaced.size();
-    if (made > MOST_TOKENS) {
-      throw new ExpansionLimit("a macro expands to more than " + MOST_TOKENS + " tokens");
+    int most = Math.min(allowed, MOST_TOKENS);
+    if (made > most) {
+      throw new ExpansionLimit("a macro expands to more than " + most + " tokens");
     }
     for (int i = replaced.size() - 1; i >= 0; i--) {
       Token token = replaced.get(i);
