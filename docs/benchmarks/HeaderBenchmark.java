@@ -65,7 +65,7 @@ public class HeaderBenchmark {
     StringBuilder text = new StringBuilder("#pragma once\n");
     for (int i = 0; i < SETTINGS; i++) {
       if (i % 10 == 0) {
-        text.append("#if N").append(f).append('_').append(Math.max(0, i - 5)).append(" > 3\n");
+        text.append(i == 0 ? "#if 1\n" : "#if N" + f + '_' + (i - 5) + " > 3\n");
       }
       text.append("#define N").append(f).append('_').append(i).append("   ").append(i);
       text.append("  // note on setting ").append(i).append('\n');
@@ -117,7 +117,7 @@ public class HeaderBenchmark {
       DirectiveTable table = header.source().table();
       for (int row = 0; row < table.size(); row++) {
         boolean define = table.kind(row) == DirectiveKind.DEFINE;
-        live += define && header.state(row) == State.LIVE ? 1 : 0;
+        live += define && header.state(row) == dev.gantrywright.header.State.LIVE ? 1 : 0;
       }
     }
     return live;

@@ -24,7 +24,7 @@ jmh() {
       printf "%-26s %8.3f ms (+- %.3f)", $1, $5, $6
       print ($1 ~ /^(scan|read)/ ? sprintf(" = %.0f MB/s", mb / $5 * 1000) : "")
     }
-    $1 ~ /edit_evaluate.*p0.99$/ { sub(/.*\./, "", $1); split($1, n, ":"); printf "%-26s %8.3f ms at p99\n", n[1], $5 }
+    $1 ~ /edit_evaluate.*p0.99$/ { sub(/:.*/, "", $1); sub(/.*\./, "", $1); printf "%-26s %8.3f ms at p99\n", $1, $5 }
   ' "$out/jmh.csv"
 }
 
