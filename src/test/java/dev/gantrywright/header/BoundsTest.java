@@ -161,10 +161,13 @@ class BoundsTest {
       text.append("#define M").append(i).append(" M").append(i - 1).append(" M").append(i - 1);
       text.append('\n');
     }
-    text.append("#if M30 > 1\n#endif\n".repeat(5_000)).append("#define N 2\n#if N == 2\n#define A\n");
-    byte[] bytes = text.append("#endif\n").toString().getBytes(java.nio.charset.StandardCharsets.UTF_8);
+    text.append("#if M30 > 1\n#endif\n".repeat(5_000))
+        .append("#define N 2\n#if N == 2\n#define A\n");
+    byte[] bytes =
+        text.append("#endif\n").toString().getBytes(java.nio.charset.StandardCharsets.UTF_8);
     FirmwareFolder folder =
-        FirmwareFolder.of(java.nio.file.Path.of("f"), java.util.Map.of("x.h", bytes), java.util.Map.of());
+        FirmwareFolder.of(
+            java.nio.file.Path.of("f"), java.util.Map.of("x.h", bytes), java.util.Map.of());
     assertThat(folder.live("A")).isPresent();
     assertThat(folder.problems().get(0).toString()).contains("expands to more than 200000 tokens");
   }

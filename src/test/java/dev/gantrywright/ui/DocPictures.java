@@ -34,6 +34,7 @@ final class DocPictures {
               "write", "write-light-1280",
               "build", "build-done-light-1280",
               "load", "load-done-light-1280",
+              "names", "names-light-1280",
               "prove", "prove-proof-light-1280"));
 
   private static final String CONTENTS = "contents.txt";
@@ -87,6 +88,9 @@ final class DocPictures {
     }
     if (node instanceof Text text && !text.getText().isBlank()) {
       var at = text.localToScene(text.getLayoutBounds());
+      if (!node.getScene().getRoot().getLayoutBounds().intersects(at)) {
+        return;
+      }
       lines.add(
           Math.round(at.getMinX())
               + " "
@@ -107,6 +111,9 @@ final class DocPictures {
             || text.startsWith("M119");
     if (ofTheLine) {
       return "(the line)";
+    }
+    if (text.matches("\\d{4}-\\d\\d.*")) {
+      return "(the date)";
     }
     return byTools
         ? text.replaceAll("SHA-256 [0-9a-f]+", "SHA-256 #").replaceAll("[0-9]+([., ][0-9]+)*", "#")

@@ -48,7 +48,7 @@ final class HeaterPanel extends Section {
             run,
             Pieces.label(Texts.of("heater.fromFile"), "strong"),
             fields(
-                field(file, "heater-file", "heater.file", 26),
+                field(file, "heater-file", "heater.file", 18),
                 field(power, "heater-power", "heater.power", 5),
                 fit),
             words,
