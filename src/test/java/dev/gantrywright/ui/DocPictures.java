@@ -91,31 +91,36 @@ final class DocPictures {
       if (!node.getScene().getRoot().getLayoutBounds().intersects(at)) {
         return;
       }
-      lines.add(
-          Math.round(at.getMinX())
-              + " "
-              + Math.round(at.getMinY())
-              + " "
-              + lasting(text.getText().replace('\n', ' '), name));
+      String words = lasting(text.getText().replace('\n', ' '), name);
+      // What the tools said is as wide as their figures; its place says nothing.
+      boolean placed = !byTools(name);
+      if (!words.isEmpty()) {
+        lines.add(
+            (placed ? Math.round(at.getMinX()) + " " + Math.round(at.getMinY()) : "0 0")
+                + " "
+                + words);
+      }
     } else if (node instanceof Parent parent) {
       parent.getChildrenUnmodifiable().forEach(child -> texts(child, name, lines));
     }
   }
 
-  /** Without what another moment, or another compiler, gives otherwise. */
+  private static boolean byTools(String name) {
+    return name.equals("build") || name.equals("load");
+  }
+
+  /**
+   * Without what another moment, or another compiler, gives otherwise; empty where nothing is left.
+   */
   private static String lasting(String text, String name) {
-    boolean byTools = name.equals("build") || name.equals("load");
     boolean ofTheLine =
         text.matches("\\d\\d:\\d\\d:\\d\\d.*")
             || text.matches("[\\d.]+ Hz.*")
             || text.startsWith("M119");
-    if (ofTheLine) {
-      return "(the line)";
+    if (ofTheLine || text.matches("\\d{4}-\\d\\d.*")) {
+      return "";
     }
-    if (text.matches("\\d{4}-\\d\\d.*")) {
-      return "(the date)";
-    }
-    return byTools
+    return byTools(name)
         ? text.replaceAll("SHA-256 [0-9a-f]+", "SHA-256 #").replaceAll("[0-9]+([., ][0-9]+)*", "#")
         : text;
   }
