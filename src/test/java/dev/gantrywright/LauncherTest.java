@@ -86,9 +86,11 @@ class LauncherTest {
   }
 
   @Test
-  void withoutAVerbTheVirtualMachineIsLeftAsItIs() throws Exception {
-    assertThat(run().out()).startsWith("<-jar>\n").doesNotContain("-XX:");
-    assertThat(run("--help").out()).startsWith("<-jar>\n").endsWith("<--help>\n");
+  void withoutAVerbTheVirtualMachineIsThatOfTheWindow() throws Exception {
+    assertThat(run().out())
+        .startsWith("<-XX:+UseSerialGC>\n<-XX:MetaspaceSize=128m>\n<-jar>\n")
+        .doesNotContain("TieredStopAtLevel");
+    assertThat(run("--help").out()).contains("<-jar>\n").endsWith("<--help>\n");
   }
 
   @Test

@@ -96,7 +96,7 @@ final class TouchPart {
       return Cell.of("–");
     }
     if (effect.path("held").asBoolean(false)) {
-      return new Cell("answered", own ? Sign.FINE : Sign.ERROR);
+      return new Cell("yes", own ? Sign.FINE : Sign.ERROR);
     }
     if (effect.path("noisy").asBoolean(false)) {
       return new Cell("noise", Sign.WARNING);

@@ -59,7 +59,7 @@ final class SheetSample {
       List<Cell> row = new ArrayList<>();
       row.add(Cell.of(pressed));
       for (String seen : ends()) {
-        row.add(pressed.equals(seen) ? new Cell("answered", Sign.FINE) : Cell.of("still"));
+        row.add(pressed.equals(seen) ? new Cell("yes", Sign.FINE) : Cell.of("still"));
       }
       rows.add(row);
     }
