@@ -15,7 +15,7 @@ section() { # title, goal, command …
   echo "== $title" >&2
   {
     printf '\n## %s\n\nGoal: %s\n\n`%s`\n\n```\n' "$title" "$goal" "$*"
-    timeout 900 "$@" 2>/dev/null || echo "(ended with status $?)"
+    { timeout 900 "$@" 2>/dev/null || echo "(ended with status $?)"; } | sed 's/\x1b\[[0-9;]*m//g'
     printf '```\n'
   } >>"$work/results"
   # What is done stays, should somebody end it here.
@@ -23,7 +23,7 @@ section() { # title, goal, command …
 }
 
 {
-  printf '# Figures\n\nMade by `docs/benchmarks/all.sh`; what it printed, unedited.\n\n'
+  printf '# Figures\n\nMade by `docs/benchmarks/all.sh`; what it printed.\n\n'
   printf '%s, %s cores, %s MiB of memory, Linux %s, Java %s, load %s, %s\n' \
     "$(sed -n 's/^model name[^:]*: //p' /proc/cpuinfo | head -1)" "$(nproc)" \
     "$(awk '/MemTotal/ { print int($2 / 1024) }' /proc/meminfo)" "$(uname -r)" \

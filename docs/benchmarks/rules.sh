@@ -23,7 +23,7 @@ timed() {
   status=0
   TIMEFORMAT='%R s, processor %U + %S s'
   echo -n "$label: "
-  time java "$@" >/dev/null || status=$?
+  { time java "$@" >/dev/null 2>&1 || status=$?; } 2>&1
 }
 
 many() {
