@@ -38,7 +38,7 @@ final class LineOptions {
       paramLabel = "FAULT",
       split = ",",
       description =
-          "A fault of the practice board, such as stuck:xMin:free, swapped:xMin:yMin,"
+          "A fault of the practice board, such as stuck:xMin:open, swapped:xMin:yMin,"
               + " bounce:xMin:8, stored:x.stepsPerMm:82.")
   List<String> faults = new ArrayList<>();
 

@@ -53,7 +53,7 @@ final class PracticeVerb implements Callable<Integer> {
       names = "--fault",
       paramLabel = "FAULT",
       split = ",",
-      description = "What is wrong with the machine, such as stuck:xMin:free or bounce:xMin:8.")
+      description = "What is wrong with the machine, such as stuck:xMin:open or bounce:xMin:8.")
   private List<String> faults = new ArrayList<>();
 
   @Option(

@@ -1,5 +1,6 @@
 package dev.gantrywright.cli;
 
+import dev.gantrywright.prove.EndstopWord;
 import dev.gantrywright.prove.Sample;
 import dev.gantrywright.prove.Sample.Validity;
 import java.io.PrintWriter;
@@ -46,8 +47,8 @@ abstract class WatchPrinter {
 
   synchronized void end() {}
 
-  static String word(Boolean touched) {
-    return touched == null ? "unknown" : touched ? "touched" : "free";
+  static String word(Boolean triggered) {
+    return triggered == null ? "unknown" : EndstopWord.of(triggered);
   }
 
   private static String number(double value) {
@@ -75,7 +76,7 @@ abstract class WatchPrinter {
       sample
           .states()
           .forEach(
-              (end, touched) -> row.append("  ").append(end).append(' ').append(word(touched)));
+              (end, triggered) -> row.append("  ").append(end).append(' ').append(word(triggered)));
       if (sample.validity() != Validity.VALID) {
         row.append("  (").append(sample.validity().word()).append(')');
       }
@@ -127,7 +128,7 @@ abstract class WatchPrinter {
       row.put("latencyMs", sample.latencyNanos() / 1e6);
       row.put("state", sample.validity().word());
       Map<String, String> states = new LinkedHashMap<>();
-      sample.states().forEach((end, touched) -> states.put(end, word(touched)));
+      sample.states().forEach((end, triggered) -> states.put(end, word(triggered)));
       row.put("endstops", states);
       samples.add(row);
     }

@@ -22,8 +22,8 @@ import java.util.Map;
  * @param busy words that ask for patience
  * @param restart words that begin the message of a board that has just started
  * @param halted words that confirm a stop
- * @param triggeredWords what a touched endstop is called
- * @param openWords what a free endstop is called
+ * @param triggeredWords what a triggered endstop is called
+ * @param openWords what an open endstop is called
  * @param settingWords field of an axis (stepsPerMm …) to the words that mark its line in the stored
  *     settings
  * @param settingCommands field of an axis to the command that sets it

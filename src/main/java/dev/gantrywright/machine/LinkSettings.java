@@ -14,8 +14,8 @@ import tools.jackson.databind.JsonNode;
  * @param settingsQuery asks for the stored settings
  * @param identityQuery asks who answers
  * @param stop the stop command
- * @param triggeredWords reply words that mean touched
- * @param openWords reply words that mean not touched
+ * @param triggeredWords reply words that mean triggered
+ * @param openWords reply words that mean open
  * @param endstopNames reported name to axis end
  * @param usb identity of the USB port last used, {@code vendor:product:serial}
  * @param baud rate that the console opens the port with, bit/s; null for the firmware's

@@ -15,8 +15,12 @@ import java.util.regex.Pattern;
 
 /** Compares what endstops report while nothing, or something known, touches them. */
 public final class RestCheck {
-  /** As {@code seen} is spelled below: the state, then name and word as reported. */
-  private static final Pattern REPORTED = Pattern.compile("(?:touched|free) \\((.+) \\S+\\)");
+  /**
+   * As {@code seen} is spelled below: the state, then name and word as reported. A history may
+   * still say touched and free.
+   */
+  private static final Pattern REPORTED =
+      Pattern.compile("(?:triggered|open|touched|free) \\((.+) \\S+\\)");
 
   private final PrinterProfile profile;
   private final EndstopNames names;
@@ -59,14 +63,14 @@ public final class RestCheck {
       boolean touched,
       Set<String> used) {
     String path = "endstops." + end;
-    String expected = word(touched);
+    String expected = EndstopWord.of(touched);
     for (EndstopReading reading : readings) {
       Optional<EndstopNames.Match> match = names.match(reading.name());
       if (match.isEmpty() || !match.get().end().equals(end)) {
         continue;
       }
       used.add(reading.name());
-      String seen = word(reading.triggered()) + " (" + reading.name() + " " + reading.word() + ")";
+      String seen = EndstopWord.of(reading.triggered()) + " (" + reading.name() + " " + reading.word() + ")";
       if (reading.triggered() != touched) {
         return new Check(
             Family.ENDSTOP,
@@ -113,7 +117,7 @@ public final class RestCheck {
         known ? "endstops." + end : "",
         Verdict.UNSURE,
         known ? "not fitted" : "no such endstop",
-        word(reading.triggered()) + " (" + reading.name() + " " + reading.word() + ")",
+        EndstopWord.of(reading.triggered()) + " (" + reading.name() + " " + reading.word() + ")",
         known
             ? "the firmware reports an endstop that the profile says is not fitted"
             : "say in link.endstopNames which axis end '" + reading.name() + "' is");
@@ -130,9 +134,5 @@ public final class RestCheck {
         + ".inverted must be the opposite of "
         + inverted
         + " (profile and firmware); then write, build, load and prove again";
-  }
-
-  private static String word(boolean touched) {
-    return touched ? "touched" : "free";
   }
 }

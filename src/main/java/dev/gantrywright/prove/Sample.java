@@ -8,7 +8,7 @@ import java.util.Map;
  * @param nanos when the reply was complete, on the monotonic clock
  * @param latencyNanos from asking to the complete reply
  * @param validity whether the states are news
- * @param states axis end (or reported name, where it means none) to touched; the last known ones
+ * @param states axis end (or reported name, where it means none) to triggered; the last known ones
  *     where the sample is not valid
  */
 public record Sample(

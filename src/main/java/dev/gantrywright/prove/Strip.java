@@ -24,12 +24,12 @@ public record Strip(
   }
 
   /** What it is now. */
-  public boolean touched() {
-    return transitions.isEmpty() ? initially : transitions.get(transitions.size() - 1).touched();
+  public boolean triggered() {
+    return transitions.isEmpty() ? initially : transitions.get(transitions.size() - 1).triggered();
   }
 
   /** What it was at a moment within the strip. */
-  public boolean touchedAt(long nanos) {
+  public boolean triggeredAt(long nanos) {
     int low = 0;
     int high = transitions.size();
     while (low < high) {
@@ -41,8 +41,8 @@ public record Strip(
       }
     }
     if (low > 0) {
-      return transitions.get(low - 1).touched();
+      return transitions.get(low - 1).triggered();
     }
-    return transitions.isEmpty() ? initially : !transitions.get(0).touched();
+    return transitions.isEmpty() ? initially : !transitions.get(0).triggered();
   }
 }

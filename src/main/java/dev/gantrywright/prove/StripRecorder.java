@@ -10,25 +10,25 @@ final class StripRecorder {
   private final long first;
   private final boolean initially;
   private final Deque<Transition> transitions = new ArrayDeque<>();
-  private boolean touched;
+  private boolean triggered;
   private int chatter;
   private long longest;
   private long runStart;
   private long lastChange;
   private boolean changed;
 
-  StripRecorder(String end, long nanos, boolean touched) {
+  StripRecorder(String end, long nanos, boolean triggered) {
     this.end = end;
     this.first = nanos;
-    this.initially = touched;
-    this.touched = touched;
+    this.initially = triggered;
+    this.triggered = triggered;
   }
 
   void add(long nanos, boolean now) {
-    if (now == touched) {
+    if (now == triggered) {
       return;
     }
-    touched = now;
+    triggered = now;
     if (changed && nanos - lastChange <= Trace.BOUNCE_NANOS) {
       chatter++;
       longest = Math.max(longest, nanos - runStart);

@@ -101,7 +101,7 @@ final class TouchDecision {
           TouchVerdict.INVERTED,
           "",
           own.longestBounceNanos(),
-          "it reads touched when free: endstops."
+          "it reads triggered when nothing touches it: endstops."
               + end
               + ".inverted must be "
               + !now
@@ -143,14 +143,14 @@ final class TouchDecision {
             TouchVerdict.STUCK,
             "",
             POWER_OFF
-                + "it reads touched all the time: look for a wire that is off a normally"
+                + "it reads triggered all the time: look for a wire that is off a normally"
                 + " closed contact, a short circuit, or a switch that hangs")
         : result(
             end,
             TouchVerdict.NEVER_CHANGES,
             "",
             POWER_OFF
-                + "it reads free all the time: look at plug and wire, at the pull of its"
+                + "it reads open all the time: look at plug and wire, at the pull of its"
                 + " input, and whether a PNP sensor is on a pull-up or an NPN sensor on a pull-down");
   }
 

@@ -6,7 +6,7 @@ public enum TouchVerdict {
   INVERTED("is inverted"),
   SWAPPED("is swapped with another"),
   SHARED("shares an input with another"),
-  STUCK("always reads touched"),
+  STUCK("always reads triggered"),
   NEVER_CHANGES("never changes"),
   BOUNCING("bounces"),
   NOISY("picks up noise while others are pressed"),

@@ -64,10 +64,10 @@ public final class Trace {
     sample
         .states()
         .forEach(
-            (end, touched) ->
+            (end, triggered) ->
                 strips
-                    .computeIfAbsent(end, e -> new StripRecorder(e, sample.nanos(), touched))
-                    .add(sample.nanos(), touched));
+                    .computeIfAbsent(end, e -> new StripRecorder(e, sample.nanos(), triggered))
+                    .add(sample.nanos(), triggered));
   }
 
   public synchronized void mark(long nanos, String text) {
@@ -120,7 +120,7 @@ public final class Trace {
 
   /**
    * A row for each moment at which something changed or was marked: seconds, one column a strip
-   * ({@code touched} or {@code free}), mark.
+   * ({@code triggered} or {@code open}), mark.
    */
   public synchronized String csv() {
     List<Strip> all = strips();
@@ -139,7 +139,7 @@ public final class Trace {
     for (long moment : moments) {
       csv.append(String.format(Locale.ROOT, "%.6f", (moment - first) / 1e9));
       for (Strip s : all) {
-        csv.append(',').append(moment < s.first() ? "" : s.touchedAt(moment) ? "touched" : "free");
+        csv.append(',').append(moment < s.first() ? "" : EndstopWord.of(s.triggeredAt(moment)));
       }
       csv.append(',').append(quoted(texts.getOrDefault(moment, ""))).append('\n');
     }

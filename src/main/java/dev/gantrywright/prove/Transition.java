@@ -4,6 +4,6 @@ package dev.gantrywright.prove;
  * A change of one endstop.
  *
  * @param nanos when it was first seen, on the monotonic clock
- * @param touched what it changed to
+ * @param triggered what it changed to
  */
-public record Transition(long nanos, boolean touched) {}
+public record Transition(long nanos, boolean triggered) {}

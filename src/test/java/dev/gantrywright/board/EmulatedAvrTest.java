@@ -43,7 +43,7 @@ class EmulatedAvrTest {
     assertThat(before.status()).as(before.out() + before.err()).isEqualTo(1);
     assertThat(before.out())
         .contains("pass    endstops.xMin", "pass    endstops.zMin")
-        .contains("fail    endstops.yMin.inverted: expected free, seen touched");
+        .contains("fail    endstops.yMin.inverted: expected open, seen triggered");
 
     printer.set("endstops.yMin.inverted", false);
     CommandRun after = buildBootAndProve();

@@ -77,7 +77,7 @@ class EmulatedBoardTest {
     assertThat(before.status()).as(before.out() + before.err()).isEqualTo(1);
     assertThat(before.out())
         .contains("pass    endstops.xMin", "pass    endstops.zMin")
-        .contains("fail    endstops.yMin.inverted: expected free, seen touched");
+        .contains("fail    endstops.yMin.inverted: expected open, seen triggered");
 
     story("one polarity is put right in the profile, and the same way is gone again");
     printer.set("endstops.yMin.inverted", false);

@@ -48,7 +48,7 @@ class PracticeVerbTest {
   @Test
   void servesItsFaults() throws Exception {
     String address =
-        served(new StringWriter(), "--fault", "stuck:zMin:touched,stored:x.maxSpeed:99");
+        served(new StringWriter(), "--fault", "stuck:zMin:triggered,stored:x.maxSpeed:99");
     CommandRun run = CommandRun.of("prove", SANDPIPER, "--port", address);
     assertThat(run.status()).isEqualTo(ExitStatus.FINDINGS);
     assertThat(run.out()).contains("fail    endstops.zMin").contains("fail    axes.x.maxSpeed");

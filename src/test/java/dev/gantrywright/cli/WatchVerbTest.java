@@ -18,9 +18,9 @@ class WatchVerbTest {
     assertThat(rows.get(0)).isEqualTo("seconds,latency_ms,state,xMax,yMax,zMin");
     assertThat(rows).hasSizeGreaterThan(20);
     assertThat(rows.subList(1, rows.size()))
-        .allMatch(r -> r.matches("\\d+\\.\\d{6},\\d+\\.\\d{3},live(,(free|touched)){3}"));
+        .allMatch(r -> r.matches("\\d+\\.\\d{6},\\d+\\.\\d{3},live(,(open|triggered)){3}"));
     // The practice hand touches the first one within the first second.
-    assertThat(rows).anyMatch(r -> r.endsWith("touched,free,free"));
+    assertThat(rows).anyMatch(r -> r.endsWith("triggered,open,open"));
   }
 
   @Test
@@ -30,14 +30,14 @@ class WatchVerbTest {
     assertThat(document.path("endstops").size()).isEqualTo(3);
     assertThat(document.path("samples").size()).isPositive();
     assertThat(document.path("samples").get(0).path("endstops").path("xMax").asString())
-        .isEqualTo("free");
+        .isEqualTo("open");
   }
 
   @Test
   void printsALineAChange() {
     CommandRun run = CommandRun.of("watch", SANDPIPER, "--for", "0.4", "--rate", "100");
     assertThat(run.out().lines().toList()).hasSize(2);
-    assertThat(run.out()).contains("xMax free  yMax free  zMin free").contains("samples,");
+    assertThat(run.out()).contains("xMax open  yMax open  zMin open").contains("samples,");
   }
 
   @Test

@@ -19,7 +19,7 @@ class EndstopReaderTest {
   void readsWhatFirmwareAnswers(String line, String expected) {
     String seen =
         reader.read(List.of(line)).stream()
-            .map(r -> r.name() + "=" + (r.triggered() ? "touched" : "free"))
+            .map(r -> r.name() + "=" + (r.triggered() ? "triggered" : "open"))
             .collect(Collectors.joining(", "));
     assertThat(seen).isEqualTo(expected == null ? "" : expected);
   }

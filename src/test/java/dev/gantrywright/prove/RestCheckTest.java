@@ -16,14 +16,14 @@ class RestCheckTest {
   }
 
   @Test
-  void allFree() {
+  void allOpen() {
     List<Check> checks =
         check.judge(List.of(reads("x_min", false), reads("z_min", false)), Set.of());
     assertThat(checks).extracting(Check::verdict).containsExactly(Verdict.PASS, Verdict.PASS);
   }
 
   @Test
-  void touchedAtRestPointsAtThePolarity() {
+  void triggeredAtRestPointsAtThePolarity() {
     List<Check> checks =
         check.judge(List.of(reads("x_min", true), reads("z_min", false)), Set.of());
     assertThat(checks.get(0).verdict()).isEqualTo(Verdict.FAIL);

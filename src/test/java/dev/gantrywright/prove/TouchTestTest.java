@@ -63,7 +63,7 @@ class TouchTestTest {
   @Test
   void stuckAndDeadAreToldApart() {
     TouchReport report =
-        TracedPlover.with("stuck:xMin:touched", "stuck:yMin:free").touchTest(BUILT);
+        TracedPlover.with("stuck:xMin:triggered", "stuck:yMin:open").touchTest(BUILT);
     assertThat(report.of("xMin").verdict()).isEqualTo(TouchVerdict.STUCK);
     assertThat(report.of("yMin").verdict()).isEqualTo(TouchVerdict.NEVER_CHANGES);
     assertThat(report.of("zMin").verdict()).isEqualTo(TouchVerdict.WORKS);

@@ -31,11 +31,11 @@ class TraceTest {
     assertThat(strip("xMin").transitions())
         .containsExactly(new Transition(20 * MS, true), new Transition(400 * MS, false));
     assertThat(strip("yMin").transitions()).isEmpty();
-    assertThat(strip("yMin").touched()).isTrue();
-    assertThat(strip("xMin").touchedAt(5 * MS)).isFalse();
-    assertThat(strip("xMin").touchedAt(20 * MS)).isTrue();
-    assertThat(strip("xMin").touchedAt(399 * MS)).isTrue();
-    assertThat(strip("xMin").touchedAt(400 * MS)).isFalse();
+    assertThat(strip("yMin").triggered()).isTrue();
+    assertThat(strip("xMin").triggeredAt(5 * MS)).isFalse();
+    assertThat(strip("xMin").triggeredAt(20 * MS)).isTrue();
+    assertThat(strip("xMin").triggeredAt(399 * MS)).isTrue();
+    assertThat(strip("xMin").triggeredAt(400 * MS)).isFalse();
     assertThat(trace.samples()).isEqualTo(4);
     assertThat(trace.seconds()).isEqualTo(0.4);
   }
@@ -75,7 +75,7 @@ class TraceTest {
     List<String> rows = trace.csv().lines().toList();
     assertThat(rows.get(0)).contains("xMin").contains("yMin").endsWith(",mark");
     boolean xFirst = rows.get(0).startsWith("seconds,xMin");
-    assertThat(rows.get(1)).isEqualTo("0.000000," + (xFirst ? "free,touched," : "touched,free,"));
+    assertThat(rows.get(1)).isEqualTo("0.000000," + (xFirst ? "open,triggered," : "triggered,open,"));
     assertThat(rows)
         .anyMatch(r -> r.startsWith("0.600000") && r.endsWith("\"plug \"\"X\"\", pulled\""));
     assertThat(rows).hasSize(5);
@@ -100,7 +100,7 @@ class TraceTest {
     }
     Strip strip = any.strips().get(0);
     for (int i = 0; i < states.length; i++) {
-      assertThat(strip.touchedAt(i * 7 * MS)).isEqualTo(states[i]);
+      assertThat(strip.triggeredAt(i * 7 * MS)).isEqualTo(states[i]);
     }
     assertThat(strip.chatter()).isLessThanOrEqualTo(strip.transitions().size());
   }

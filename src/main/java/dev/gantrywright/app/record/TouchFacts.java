@@ -73,7 +73,7 @@ final class TouchFacts {
       ArrayNode changes = row.putArray("changes");
       all.subList(from, all.size()).forEach(change -> changes.add(seconds(change.nanos() - first)));
       if (from > 0) {
-        row.put("initially", all.get(from - 1).touched());
+        row.put("initially", all.get(from - 1).triggered());
       }
     }
   }

@@ -108,32 +108,32 @@ final class TouchPart {
     double seconds = trace.path("seconds").asDouble(0);
     List<Block.Strip> strips = new ArrayList<>();
     for (JsonNode strip : trace.path("strips")) {
-      List<Block.Span> touched = new ArrayList<>();
+      List<Block.Span> triggered = new ArrayList<>();
       boolean now = strip.path("initially").asBoolean(false);
       double since = 0;
       for (JsonNode change : strip.path("changes")) {
         double at = change.asDouble(0);
         if (now) {
-          touched.add(new Block.Span(since, at));
+          triggered.add(new Block.Span(since, at));
         }
         now = !now;
         since = at;
       }
       if (now) {
-        touched.add(new Block.Span(since, seconds));
+        triggered.add(new Block.Span(since, seconds));
       }
-      strips.add(new Block.Strip(strip.path("end").asString(""), touched, words(touched)));
+      strips.add(new Block.Strip(strip.path("end").asString(""), triggered, words(triggered)));
     }
     return new Block.Strips(seconds, strips);
   }
 
-  private static String words(List<Block.Span> touched) {
-    if (touched.isEmpty()) {
-      return "never touched";
+  private static String words(List<Block.Span> triggered) {
+    if (triggered.isEmpty()) {
+      return "never triggered";
     }
-    double first = touched.get(0).from();
-    return "touched "
-        + Texts.count(touched.size(), "time")
+    double first = triggered.get(0).from();
+    return "triggered "
+        + Texts.count(triggered.size(), "time")
         + String.format(Locale.ROOT, ", first at %.1f s", first);
   }
 }

@@ -6,7 +6,7 @@ import java.util.Locale;
  * Something wrong with the practice machine, chosen by the user. Spelled {@code kind:part:part}.
  */
 public sealed interface Fault {
-  /** The contact never moves: as if always touched, or never. */
+  /** The switch never moves: as if something touched it always, or never. */
   record Stuck(String endstop, boolean touched) implements Fault {}
 
   /** The wire is off. */
@@ -37,7 +37,7 @@ public sealed interface Fault {
   record Echo() implements Fault {}
 
   /**
-   * Reads one fault: {@code stuck:xMin:touched}, {@code stuck:xMin:free}, {@code broken:xMin},
+   * Reads one fault: {@code stuck:xMin:triggered}, {@code stuck:xMin:open}, {@code broken:xMin},
    * {@code swapped:xMin:yMin}, {@code shared:xMin:yMin}, {@code bounce:xMin:8}, {@code noise:xMin},
    * {@code stored:x.stepsPerMm:82}, {@code restarts:5}, {@code silence:2:10}, {@code echo}.
    *
@@ -68,9 +68,10 @@ public sealed interface Fault {
 
   private static boolean touched(String text, String word) {
     return switch (word) {
-      case "touched" -> true;
-      case "free" -> false;
-      default -> throw bad(text, "the last part is 'touched' or 'free'");
+      // Earlier releases said touched and free.
+      case "triggered", "touched" -> true;
+      case "open", "free" -> false;
+      default -> throw bad(text, "the last part is 'triggered' or 'open'");
     };
   }
 
@@ -101,6 +102,6 @@ public sealed interface Fault {
             + text
             + "' is no fault of the practice board: "
             + why
-            + "; examples: stuck:xMin:free, swapped:xMin:yMin, bounce:xMin:8, stored:x.stepsPerMm:82");
+            + "; examples: stuck:xMin:open, swapped:xMin:yMin, bounce:xMin:8, stored:x.stepsPerMm:82");
   }
 }

@@ -73,12 +73,12 @@ public sealed interface Block {
   /**
    * One endstop's line.
    *
-   * @param touched when it read touched
+   * @param triggered when it read triggered
    * @param words the same in words
    */
-  record Strip(String name, List<Span> touched, String words) {
+  record Strip(String name, List<Span> triggered, String words) {
     public Strip {
-      touched = List.copyOf(touched);
+      triggered = List.copyOf(triggered);
     }
   }
 

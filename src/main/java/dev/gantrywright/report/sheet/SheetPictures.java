@@ -81,11 +81,11 @@ final class SheetPictures {
     }
   }
 
-  /** One row an endstop: raised where it read touched; the axis of time below. */
+  /** One row an endstop: raised where it read triggered; the axis of time below. */
   String strips(Block.Strips strips) {
     Markup out = new Markup();
     out.open("table", "class", "strips").line();
-    out.element("caption", "Endstop states while they were pressed; raised is touched").line();
+    out.element("caption", "Endstop states while they were pressed; raised is triggered").line();
     for (Block.Strip strip : strips.strips()) {
       out.open("tr").element("th", strip.name(), "scope", "row").open("td");
       strip(out, strip, strips.seconds());
@@ -101,7 +101,7 @@ final class SheetPictures {
     svg(out, strip.name() + ": " + strip.words(), WIDTH, HEIGHT, "strip");
     double scale = seconds > 0 ? WIDTH / seconds : 0;
     out.empty("rect", rect(0, HEIGHT - 1, WIDTH, 1, "#20242b"));
-    for (Block.Span span : strip.touched()) {
+    for (Block.Span span : strip.triggered()) {
       double from = span.from() * scale;
       double width = Math.max(LEAST_WIDTH, (span.to() - span.from()) * scale);
       out.empty("rect", rect(Math.min(from, WIDTH - width), 2, width, HEIGHT - 3, "#0f5b68"));

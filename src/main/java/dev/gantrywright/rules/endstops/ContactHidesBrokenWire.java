@@ -7,13 +7,13 @@ import dev.gantrywright.rules.Level;
 import dev.gantrywright.rules.Rule;
 import dev.gantrywright.rules.Sink;
 
-/** With a normally-open contact a broken wire looks like a free axis. */
+/** With a normally-open contact a broken wire looks like an open endstop. */
 @Rule(
     id = "GW-E005",
     slug = "contact-hides-broken-wire",
     level = Level.NOTE,
     family = Family.ENDSTOPS,
-    summary = "With a normally-open contact a broken wire looks like a free axis",
+    summary = "With a normally-open contact a broken wire looks like an open endstop",
     reads = {
       "endstops.*.contact",
       "endstops.*.sensor",
@@ -37,7 +37,7 @@ public final class ContactHidesBrokenWire implements Check {
                 sink.report(
                     "endstops." + name + ".contact",
                     Levels.words(endstop)
-                        + ": a broken or unplugged wire reads as not touched, and homing drives into the end");
+                        + ": a broken or unplugged wire reads as open, and homing drives into the end");
               }
             });
   }

@@ -48,21 +48,11 @@ final class ProofList extends VBox {
           row++,
           mark.sign(11),
           Pieces.label(place),
-          Pieces.label(said(check, check.expected()), "quiet"),
+          Pieces.label(check.expected(), "quiet"),
           Pieces.label(
-              said(check, check.seen()),
+              check.seen(),
               check.verdict() == Check.Verdict.FAIL ? "error-text" : "label"));
     }
     getChildren().add(grid);
-  }
-
-  /** The window's words for an endstop's state, as the rows above have them. */
-  private static String said(Check check, String words) {
-    if (check.family() != Check.Family.ENDSTOP) {
-      return words;
-    }
-    return words
-        .replaceFirst("^free\\b", Texts.of("state.open"))
-        .replaceFirst("^touched\\b", Texts.of("state.triggered"));
   }
 }

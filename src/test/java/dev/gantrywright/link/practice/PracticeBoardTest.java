@@ -46,10 +46,13 @@ class PracticeBoardTest {
 
   @Test
   void stuckBrokenSwappedAndShared() {
-    PracticeBoard stuck = board("stuck:xMin:touched", "stuck:yMin:free");
+    PracticeBoard stuck = board("stuck:xMin:triggered", "stuck:yMin:open");
     stuck.touch("yMin", true, SECOND);
     assertThat(endstops(stuck, 2)).contains("x_min = touched", "y_min = clear");
-    // A broken wire on a normally closed contact reads as touched: that is why it is safer.
+    // As earlier releases had it.
+    assertThat(endstops(board("stuck:xMin:touched", "stuck:yMin:free"), 2))
+        .contains("x_min = touched", "y_min = clear");
+    // A broken wire on a normally closed contact reads as triggered: that is why it is safer.
     assertThat(endstops(board("broken:xMin", "broken:yMin"), 2))
         .contains("x_min = touched", "y_min = clear");
     PracticeBoard swapped = board("swapped:yMin:zMin");

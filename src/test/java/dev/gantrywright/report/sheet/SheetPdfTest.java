@@ -56,7 +56,7 @@ class SheetPdfTest {
 
       assertThat(tags).contains("H1", "H2", "P", "Table", "TR", "TH", "TD", "Figure");
       assertThat(figures).isNotEmpty().doesNotContainNull().doesNotContain("");
-      assertThat(figures).contains("warning", "auxiliary0Max: touched 1 time, first at 0.0");
+      assertThat(figures).contains("warning", "auxiliary0Max: triggered 1 time, first at 0.0");
     }
   }
 

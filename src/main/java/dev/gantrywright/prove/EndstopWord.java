@@ -1,0 +1,16 @@
+package dev.gantrywright.prove;
+
+/**
+ * How an endstop's state is said, everywhere: a machine touches a switch, a hand presses it, and
+ * the firmware reads <em>triggered</em> or <em>open</em>.
+ */
+public final class EndstopWord {
+  public static final String TRIGGERED = "triggered";
+  public static final String OPEN = "open";
+
+  private EndstopWord() {}
+
+  public static String of(boolean triggered) {
+    return triggered ? TRIGGERED : OPEN;
+  }
+}
