@@ -70,7 +70,8 @@ public final class RestCheck {
         continue;
       }
       used.add(reading.name());
-      String seen = EndstopWord.of(reading.triggered()) + " (" + reading.name() + " " + reading.word() + ")";
+      String seen =
+          EndstopWord.of(reading.triggered()) + " (" + reading.name() + " " + reading.word() + ")";
       if (reading.triggered() != touched) {
         return new Check(
             Family.ENDSTOP,

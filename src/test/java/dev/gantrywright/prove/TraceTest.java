@@ -75,7 +75,8 @@ class TraceTest {
     List<String> rows = trace.csv().lines().toList();
     assertThat(rows.get(0)).contains("xMin").contains("yMin").endsWith(",mark");
     boolean xFirst = rows.get(0).startsWith("seconds,xMin");
-    assertThat(rows.get(1)).isEqualTo("0.000000," + (xFirst ? "open,triggered," : "triggered,open,"));
+    assertThat(rows.get(1))
+        .isEqualTo("0.000000," + (xFirst ? "open,triggered," : "triggered,open,"));
     assertThat(rows)
         .anyMatch(r -> r.startsWith("0.600000") && r.endsWith("\"plug \"\"X\"\", pulled\""));
     assertThat(rows).hasSize(5);

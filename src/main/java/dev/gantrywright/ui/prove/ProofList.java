@@ -50,8 +50,7 @@ final class ProofList extends VBox {
           Pieces.label(place),
           Pieces.label(check.expected(), "quiet"),
           Pieces.label(
-              check.seen(),
-              check.verdict() == Check.Verdict.FAIL ? "error-text" : "label"));
+              check.seen(), check.verdict() == Check.Verdict.FAIL ? "error-text" : "label"));
     }
     getChildren().add(grid);
   }

@@ -72,7 +72,9 @@ final class SheetSample {
       double from = strips.size();
       strips.add(
           new Block.Strip(
-              end, List.of(new Block.Span(from, from + 0.5)), "triggered 1 time, first at " + from));
+              end,
+              List.of(new Block.Span(from, from + 0.5)),
+              "triggered 1 time, first at " + from));
     }
     return new Block.Strips(13, strips);
   }
