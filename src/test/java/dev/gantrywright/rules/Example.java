@@ -2,6 +2,8 @@ package dev.gantrywright.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tools.jackson.databind.json.JsonMapper;
@@ -21,8 +23,14 @@ record Example(
   private static final Pattern FENCE =
       Pattern.compile("(?ms)^```json (bad|good|fixed)(?: (\\S+))?(?: ([^\n]+))?\n(.*?)^```$");
 
+  private static final Map<String, List<Example>> READ = new ConcurrentHashMap<>();
+
   /** Every example of a page, each {@code fixed} joined to the {@code bad} before it. */
   static List<Example> of(String page) {
+    return READ.computeIfAbsent(page, Example::read);
+  }
+
+  private static List<Example> read(String page) {
     List<Example> examples = new ArrayList<>();
     Matcher fence = FENCE.matcher(page);
     while (fence.find()) {
