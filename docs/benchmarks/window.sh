@@ -2,7 +2,7 @@
 # Measures the window, headless: a keystroke to findings and plan with 10,000 settings more in the
 # folder, in a header of their own and in the header that is edited; twelve strips at 50 Hz; a log of
 # 1,000,000 lines; the first window against a bare one, without and with an archive of classes.
-# usage: docs/benchmarks/window.sh [keystroke|streams|start]   (after: mvn -q -B test-compile)
+# usage: docs/benchmarks/window.sh [keystroke|streams|start|classes]   (after: mvn -q -B test-compile)
 set -eu
 cd "$(dirname "$0")/../.."
 mvn -o -q -B dependency:build-classpath -Dmdep.includeScope=test -Dmdep.outputFile=target/test.classpath
@@ -17,6 +17,15 @@ run() {
     dev.gantrywright.ui.WindowBenchmark "$1" 2>/dev/null
 }
 what=${1:-all}
+if [ "$what" = classes ]; then
+  # What the toolkit's thread loads until the demo printer stands there, in that order: WarmUp's list.
+  archive="-Xlog:class+load:file=target/classes.log:tid" run classes > target/classes.out
+  thread=$(grep -F ' dev.gantrywright.ui.WorkbenchWindow ' target/classes.log | sed 's/\].*/]/')
+  grep -F "$thread" target/classes.log | grep 'source: file:' | sed 's/^\[[0-9]*\] //; s/ source:.*//' \
+    | grep -vE '^com\.sun\.(glass|prism)\.|/0x|Benchmark|Figures' > src/main/resources/dev/gantrywright/ui/first-classes.txt
+  wc -l src/main/resources/dev/gantrywright/ui/first-classes.txt
+  exit
+fi
 uptime
 if [ "$what" = all ] || [ "$what" = keystroke ]; then
   run keystroke
@@ -27,7 +36,7 @@ if [ "$what" = all ] || [ "$what" = streams ]; then
   run log
 fi
 if [ "$what" = all ] || [ "$what" = start ]; then
-  for i in 1 2 3 4 5; do run bare; run window; done
+  for i in 1 2 3 4 5; do run bare; run window; run demo; done
   archive="-XX:ArchiveClassesAtExit=target/bare.jsa" run bare > /dev/null
   archive="-XX:ArchiveClassesAtExit=target/window.jsa" run window > /dev/null
   echo "with an archive of classes"

@@ -5,14 +5,20 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** Puts the pieces of a log back together to whole lines, each way for itself. */
-final class LineAssembly {
+/**
+ * Puts the pieces of a log back together to whole lines, each way for itself. Of a line longer than
+ * 4,096 bytes the rest is dropped; empty lines are left out.
+ */
+public final class LineAssembly {
   private static final int LONGEST = 4096;
 
   private final Map<Direction, LineSplitter> splitters = new EnumMap<>(Direction.class);
   private long nanos;
 
-  LineAssembly(Consumer<LogEntry> sink) {
+  /**
+   * @param sink receives each line as an entry of its own, without its line end
+   */
+  public LineAssembly(Consumer<LogEntry> sink) {
     for (Direction direction : Direction.values()) {
       splitters.put(
           direction,
@@ -27,12 +33,14 @@ final class LineAssembly {
     }
   }
 
-  void add(LogEntry entry) {
+  /** Takes the next piece, in the order of the log. */
+  public void add(LogEntry entry) {
     nanos = entry.nanos();
     splitters.get(entry.direction()).feed(entry.bytes(), entry.bytes().length, nanos);
   }
 
-  void end() {
+  /** Ends the lines that have begun. */
+  public void end() {
     splitters.values().forEach(splitter -> splitter.flush(nanos));
   }
 }

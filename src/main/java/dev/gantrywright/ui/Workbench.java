@@ -32,7 +32,6 @@ public final class Workbench extends Application {
 
   /** Puts the window on the screen, with nothing in it that can wait for the next frame. */
   static WorkbenchWindow open(Stage stage, Surroundings around) {
-    Typefaces.first();
     WorkbenchWindow window = new WorkbenchWindow(stage, around);
     window.show();
     return window;

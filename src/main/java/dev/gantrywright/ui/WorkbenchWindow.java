@@ -18,10 +18,13 @@ import dev.gantrywright.ui.state.Workshop;
 import dev.gantrywright.ui.theme.Mode;
 import dev.gantrywright.ui.theme.Theme;
 import dev.gantrywright.ui.theme.Tones;
+import dev.gantrywright.ui.theme.Typefaces;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.input.TransferMode;
@@ -42,9 +45,8 @@ public final class WorkbenchWindow {
   private final Stage stage;
   private final Surroundings around;
   private final Workshop workshop;
-  private final StackPane layers = new StackPane();
   private final StackPane content = new StackPane();
-  private final ZoomPane zoom = new ZoomPane(layers);
+  private final ZoomPane zoom;
   private final Palette palette = new Palette();
   private final KeyMap keys = new KeyMap();
   private final RulePage page = new RulePage();
@@ -60,17 +62,22 @@ public final class WorkbenchWindow {
     this.around = around;
     this.workshop =
         new Workshop(around.inspector(), this::learn, around.background(), around.view());
+    CompletableFuture<Void> typefaces = Typefaces.first(around.background());
     this.habits = around.habits().read();
-    layers.getChildren().addAll(content, palette, keys, page);
-    StackPane.setAlignment(palette, Pos.TOP_CENTER);
-    StackPane.setMargin(palette, new javafx.geometry.Insets(72, 0, 0, 0));
-    layers.getStyleClass().add("bench");
-    scene = new Scene(zoom, habits.width(), habits.height());
+    // Controls ask for their looks when they are made, and a scene looks again at all it holds with
+    // every sheet: looks first, then what is to be seen, then the scene.
+    Theme.controls(habits.mode());
+    zoom = new ZoomPane(layers());
+    zoom.zoom(habits.zoom());
     acts = new WindowActs(this);
+    workshop.busy().set(true);
+    showStart();
+    scene = new Scene(new StackPane(), habits.width(), habits.height());
     acts.install(scene);
     drops();
     Theme.apply(scene, habits.mode());
-    zoom.zoom(habits.zoom());
+    typefaces.join();
+    scene.setRoot(zoom);
     stage.setScene(scene);
     stage.setTitle("Gantrywright");
     stage.setMinWidth(LEAST_WIDTH);
@@ -80,7 +87,16 @@ public final class WorkbenchWindow {
       stage.setY(habits.y());
     }
     stage.setMaximized(habits.maximised());
-    showStart();
+    // Reading and checking every printer would keep the first frame waiting.
+    afterFirstFrame(this::look);
+  }
+
+  private StackPane layers() {
+    StackPane layers = new StackPane(content, palette, keys, page);
+    StackPane.setAlignment(palette, Pos.TOP_CENTER);
+    StackPane.setMargin(palette, new Insets(72, 0, 0, 0));
+    layers.getStyleClass().add("bench");
+    return layers;
   }
 
   /** Whether the window would be seen where it stood: its screen may be gone since. */
@@ -193,9 +209,6 @@ public final class WorkbenchWindow {
     stage.setTitle("Gantrywright");
     if (stage.isShowing()) {
       look();
-    } else {
-      // Reading and checking every printer would keep the first frame waiting.
-      afterFirstFrame(this::look);
     }
   }
 

@@ -7,6 +7,7 @@ import dev.gantrywright.ui.theme.Typefaces;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import javafx.animation.AnimationTimer;
 import javafx.animation.PauseTransition;
@@ -18,7 +19,8 @@ import javafx.util.Duration;
 
 /**
  * Measures the window: {@code keystroke}, {@code keystroke-same}, {@code trace}, {@code log},
- * {@code window} or {@code bare}. See {@code docs/benchmarks/window.sh}.
+ * {@code window}, {@code bare}, {@code demo}, or {@code classes} for what the window loads by
+ * itself. See {@code docs/benchmarks/window.sh}.
  */
 public final class WindowBenchmark {
   private static final int SETTINGS = 10_000;
@@ -32,12 +34,15 @@ public final class WindowBenchmark {
       case "keystroke-same" -> KeystrokeBenchmark.run(folder("roost.h"));
       case "trace" -> TraceBenchmark.run();
       case "log" -> LogBenchmark.run(folder(""));
-      case "window" -> {
-        // As the launcher does.
-        WarmUp.begin();
+      case "window", "demo", "classes" -> {
+        if (!args[0].equals("classes")) {
+          // As the launcher does.
+          WarmUp.begin();
+        }
         Path data = Files.createTempDirectory("window-benchmark");
         Surroundings around = Surroundings.in(data, data.resolve("workshop"));
-        Platform.startup(() -> window(start, around));
+        boolean first = args[0].equals("window");
+        Platform.startup(() -> window(start, around, first));
       }
       default -> Platform.startup(() -> bare(start));
     }
@@ -78,15 +83,45 @@ public final class WindowBenchmark {
     return window;
   }
 
-  /** What the program does at its start, up to the third pulse of its window. */
-  private static void window(long start, Surroundings around) {
-    Workbench.open(new Stage(), around);
+  /** What the program does at its start, up to the third pulse of its window, or to the demo. */
+  private static void window(long start, Surroundings around, boolean firstOnly) {
+    WorkbenchWindow window = Workbench.open(new Stage(), around);
+    if (!firstOnly) {
+      window.afterFirstFrame(() -> Workbench.begin(window, around, Optional.empty()));
+      shown(window, start);
+      return;
+    }
     afterPulses(
         3,
         now -> {
           Figures.report("process start to third pulse of the whole window, ms", now - start);
           System.exit(0);
         });
+  }
+
+  /** Up to the demo printer described and checked, with the practice board on its line. */
+  private static void shown(WorkbenchWindow window, long start) {
+    new AnimationTimer() {
+      @Override
+      public void handle(long now) {
+        boolean there =
+            window
+                .printer()
+                .map(
+                    desk ->
+                        desk.judged().get().revision() >= 0
+                            && desk.planned().get().revision() >= 0
+                            && !desk.link().live().get().states().isEmpty())
+                .orElse(false);
+        if (there) {
+          stop();
+          Figures.report(
+              "process start to the demo printer checked and watched, ms",
+              System.currentTimeMillis() - start);
+          System.exit(0);
+        }
+      }
+    }.start();
   }
 
   private static void bare(long start) {

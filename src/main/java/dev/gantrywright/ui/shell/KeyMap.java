@@ -34,8 +34,7 @@ public final class KeyMap extends VBox {
           "log",
           "keys");
 
-  private final Button close =
-      Pieces.button("keys-close", Texts.of("keys.close"), "act-second", this::close);
+  private Button close;
 
   public KeyMap() {
     getStyleClass().add("float");
@@ -47,6 +46,7 @@ public final class KeyMap extends VBox {
 
   /** Made when it is first asked for: a window that opens has other things to do. */
   private void make() {
+    close = Pieces.button("keys-close", Texts.of("keys.close"), "act-second", this::close);
     GridPane grid = new GridPane();
     grid.setHgap(24);
     grid.setVgap(5);

@@ -20,24 +20,31 @@ public final class RulePage extends VBox {
   private static final double WIDE = 640;
   private static final double HIGH = 560;
 
-  private final Label title = Pieces.paragraph("", "section");
-  private final VBox text = new VBox(8);
-  private final ScrollPane scroll = new ScrollPane(text);
-  private final Button close =
-      Pieces.button("page-close", Texts.of("keys.close"), "act-second", this::close);
+  private Label title;
+  private VBox text;
+  private ScrollPane scroll;
+  private Button close;
   private Node returnTo;
 
   public RulePage() {
     getStyleClass().add("float");
     setMaxSize(WIDE, HIGH);
     setId("rule-page");
+    setAlignment(Pos.TOP_LEFT);
+    show(false);
+  }
+
+  /** Made when it is first asked for: a window that opens has other things to do. */
+  private void make() {
+    title = Pieces.paragraph("", "section");
+    text = new VBox(8);
+    scroll = new ScrollPane(text);
+    close = Pieces.button("page-close", Texts.of("keys.close"), "act-second", this::close);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("sheet-scroll");
     scroll.setFocusTraversable(false);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    setAlignment(Pos.TOP_LEFT);
     getChildren().addAll(title, scroll, close);
-    show(false);
   }
 
   private void show(boolean on) {
@@ -47,6 +54,9 @@ public final class RulePage extends VBox {
 
   /** Opens the page of the rule that made a remark. */
   public void open(Remark remark) {
+    if (title == null) {
+      make();
+    }
     returnTo = getScene() == null ? null : getScene().getFocusOwner();
     Optional<String> page = page(remark);
     text.getChildren().clear();

@@ -6,14 +6,9 @@ import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.state.Workshop;
 import dev.gantrywright.ui.theme.Pieces;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextField;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -21,15 +16,12 @@ import javafx.scene.layout.VBox;
 public final class StartView extends VBox implements Subscription {
   private final Workshop workshop;
   private final Acts acts;
-  private final VBox list = new VBox();
-  private final TextField search = new TextField();
   private final Label trouble = Pieces.paragraph("", "error-text");
-  private final Label empty = Pieces.paragraph(Texts.of("start.empty"), "quiet");
-  private final Button compare;
-  private final VBox comparison = new VBox();
-  private final List<PrinterRow> rows = new ArrayList<>();
-  private final List<PrinterCard> cards = new ArrayList<>();
+  private final Label empty = Pieces.paragraph("", "quiet");
   private final Subscriptions subscriptions = new Subscriptions();
+
+  /** The list with what belongs to it; made when there is a printer to list. */
+  private PrinterList list;
 
   /** What the start page leads to. */
   public interface Acts {
@@ -47,25 +39,11 @@ public final class StartView extends VBox implements Subscription {
     this.workshop = workshop;
     this.acts = acts;
     getStyleClass().addAll("bench", "start");
-    search.setId("start-search");
-    search.setPromptText(Texts.of("start.search"));
-    search.setAccessibleText(Texts.of("start.search"));
-    search.textProperty().addListener((o, before, now) -> refresh());
-    HBox box = new HBox(search);
-    box.getStyleClass().add("field-box");
-    HBox.setHgrow(search, Priority.ALWAYS);
-    box.setPrefWidth(280);
-    compare =
-        Pieces.button("start-compare", Texts.of("start.compare"), "act-second", this::compare);
     Button profile =
         Pieces.button("start-profile", Texts.of("start.profile"), "act-second", acts::openProfile);
     Button folder =
         Pieces.button("start-folder", Texts.of("start.folder"), "act", acts::openFolder);
-    ScrollPane scroll = new ScrollPane(new VBox(list, comparison));
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("sheet-scroll");
-    scroll.setFocusTraversable(false);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
+    trouble.setManaged(false);
     getChildren()
         .addAll(
             Pieces.row(
@@ -77,49 +55,38 @@ public final class StartView extends VBox implements Subscription {
                 Pieces.gap(),
                 profile,
                 folder),
-            Pieces.row(12, box, compare, trouble),
-            scroll);
-    subscriptions.add(workshop.printers().observe(printers -> refresh()));
-    subscriptions.add(workshop.trouble().observe(trouble::setText));
-    subscriptions.add(
-        workshop
-            .busy()
-            .observe(busy -> empty.setText(Texts.of(busy ? "start.busy" : "start.empty"))));
-    chosen();
+            trouble,
+            empty);
+    subscriptions.add(workshop.printers().observe(this::show));
+    subscriptions.add(workshop.trouble().observe(this::trouble));
+    subscriptions.add(workshop.busy().observe(busy -> empty()));
   }
 
-  private void refresh() {
-    rows.clear();
-    cards.clear();
-    list.getChildren().clear();
-    String wanted = search.getText().toLowerCase(Locale.ROOT).strip();
-    for (PrinterCard card : workshop.printers().get()) {
-      String all = (card.title() + " " + card.board() + " " + card.file()).toLowerCase(Locale.ROOT);
-      if (all.contains(wanted)) {
-        cards.add(card);
-        rows.add(
-            new PrinterRow(card, new PrinterRow.Acts(acts::open, acts::duplicate, this::chosen)));
-      }
-    }
-    list.getChildren().addAll(rows);
-    if (rows.isEmpty()) {
-      list.getChildren().add(empty);
-    }
-    chosen();
+  private void trouble(String words) {
+    trouble.setText(words);
+    trouble.setManaged(!words.isEmpty());
   }
 
-  private void chosen() {
-    compare.setDisable(rows.stream().filter(PrinterRow::chosen).count() != 2);
+  /** A window that opens knows no printer yet: search, list and comparing come with the first. */
+  private void show(List<PrinterCard> printers) {
+    if (list == null && !printers.isEmpty()) {
+      list = new PrinterList(acts);
+      VBox.setVgrow(list, Priority.ALWAYS);
+      getChildren().add(list);
+    }
+    if (list != null) {
+      list.show(printers);
+      list.setVisible(!printers.isEmpty());
+      list.setManaged(!printers.isEmpty());
+    }
+    empty();
   }
 
-  private void compare() {
-    List<PrinterCard> two = new ArrayList<>();
-    for (int i = 0; i < rows.size(); i++) {
-      if (rows.get(i).chosen()) {
-        two.add(cards.get(i));
-      }
-    }
-    comparison.getChildren().setAll(new Comparison(two.get(0), two.get(1)));
+  private void empty() {
+    boolean none = workshop.printers().get().isEmpty();
+    empty.setText(Texts.of(workshop.busy().get() ? "start.busy" : "start.empty"));
+    empty.setVisible(none);
+    empty.setManaged(none);
   }
 
   @Override

@@ -13,7 +13,10 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import tools.jackson.core.JacksonException;
-import tools.jackson.databind.JsonNode;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Keeps {@link Habits} in a small file; losing it costs nothing but the habit. */
@@ -41,25 +44,50 @@ public final class HabitStore {
   }
 
   private Habits fromFile() {
-    Habits first = Habits.first();
     try {
-      JsonNode json = JsonMapper.shared().readTree(bytes());
-      List<String> recent = new ArrayList<>();
-      json.path("recent").forEach(each -> recent.add(each.asString()));
-      Mode mode = json.path("mode").asString("light").equals("dark") ? Mode.DARK : Mode.LIGHT;
-      return new Habits(
-              recent,
-              mode,
-              1,
-              json.path("x").asDouble(Double.NaN),
-              json.path("y").asDouble(Double.NaN),
-              json.path("width").asDouble(first.width()),
-              json.path("height").asDouble(first.height()),
-              json.path("maximised").asBoolean(false))
-          .zoomed(json.path("zoom").asDouble(1));
+      return habits(bytes());
     } catch (IOException | JacksonException missingOrBroken) {
-      return first;
+      return Habits.first();
     }
+  }
+
+  /** Token by token: to bind a document takes ten times the classes, and the window waits for it. */
+  private static Habits habits(byte[] bytes) {
+    List<String> recent = new ArrayList<>();
+    Map<String, Double> numbers = new LinkedHashMap<>();
+    Mode mode = Mode.LIGHT;
+    boolean maximised = false;
+    try (JsonParser json = new JsonFactory().createParser(ObjectReadContext.empty(), bytes)) {
+      json.nextToken();
+      while (json.nextToken() == JsonToken.PROPERTY_NAME) {
+        String name = json.currentName();
+        JsonToken value = json.nextToken();
+        if (name.equals("recent") && value == JsonToken.START_ARRAY) {
+          while (json.nextToken() == JsonToken.VALUE_STRING) {
+            recent.add(json.getString());
+          }
+        } else if (name.equals("mode") && value == JsonToken.VALUE_STRING) {
+          mode = json.getString().equals(Mode.DARK.word()) ? Mode.DARK : Mode.LIGHT;
+        } else if (name.equals("maximised")) {
+          maximised = value == JsonToken.VALUE_TRUE;
+        } else if (value.isNumeric()) {
+          numbers.put(name, json.getDoubleValue());
+        } else {
+          json.skipChildren();
+        }
+      }
+    }
+    Habits first = Habits.first();
+    return new Habits(
+            recent,
+            mode,
+            1,
+            numbers.getOrDefault("x", Double.NaN),
+            numbers.getOrDefault("y", Double.NaN),
+            numbers.getOrDefault("width", first.width()),
+            numbers.getOrDefault("height", first.height()),
+            maximised)
+        .zoomed(numbers.getOrDefault("zoom", 1.0));
   }
 
   private byte[] bytes() throws IOException {

@@ -52,12 +52,17 @@ public final class Tones {
     return 0xff000000 | Integer.parseInt(hex(name).substring(1), 16);
   }
 
-  /** A stylesheet that names every tone {@code -gw-…}, as a data URL. */
-  public String stylesheet() {
+  /** A style rule that names every tone {@code -gw-…}. */
+  String css() {
     StringBuilder css = new StringBuilder(".root {\n");
     byName.forEach(
         (name, hex) -> css.append("  -gw-").append(name).append(": ").append(hex).append(";\n"));
-    byte[] bytes = css.append("}\n").toString().getBytes(StandardCharsets.UTF_8);
+    return css.append("}\n").toString();
+  }
+
+  /** The same as a stylesheet of its own, as a data URL. */
+  public String stylesheet() {
+    byte[] bytes = css().getBytes(StandardCharsets.UTF_8);
     return "data:text/css;base64," + Base64.getEncoder().encodeToString(bytes);
   }
 

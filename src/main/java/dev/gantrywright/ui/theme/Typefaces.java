@@ -2,7 +2,10 @@ package dev.gantrywright.ui.theme;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.invoke.MethodHandles;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import javafx.scene.text.Font;
 
 /** Loads the bundled B612 and B612 Mono (SIL Open Font License, text beside the files). */
@@ -13,17 +16,31 @@ public final class Typefaces {
   private static final List<String> OTHERS =
       List.of("B612-Italic.otf", "B612Mono-Regular.otf", "B612Mono-Bold.otf");
 
+  private static CompletableFuture<Void> first;
+
   private Typefaces() {}
 
   /** Makes the typefaces known to the toolkit; on a system that cannot, its own sans serves. */
   public static void load() {
-    first();
+    first(Runnable::run);
     others();
   }
 
-  /** Those of the first frame. */
-  public static void first() {
-    load(FIRST);
+  /**
+   * Those of the first frame, loaded once and beside other work. Asked for on the toolkit's thread,
+   * which waits for them before it sets any text.
+   */
+  public static synchronized CompletableFuture<Void> first(Executor background) {
+    if (first == null) {
+      try {
+        // Font and its helper each begin with the other: two threads must not begin with either.
+        MethodHandles.publicLookup().ensureInitialized(Font.class);
+      } catch (IllegalAccessException hidden) {
+        throw new IllegalStateException(hidden);
+      }
+      first = CompletableFuture.runAsync(() -> load(FIRST), background);
+    }
+    return first;
   }
 
   /** Those that code, the line and quotations are set in; any thread may load them. */
