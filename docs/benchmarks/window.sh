@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Measures the window, headless: a keystroke to findings and plan with 10,000 settings more in the
 # folder, in a header of their own and in the header that is edited; twelve strips at 50 Hz; a log of
-# 1,000,000 lines; the first window against a bare one, without and with an archive of classes.
+# 1,000,000 lines, as fast as full-speed USB carries them and as fast as they are read; the first window against a bare one, without and with an archive of classes.
 # usage: docs/benchmarks/window.sh [keystroke|streams|start|classes]   (after: mvn -q -B test-compile)
 set -eu
 cd "$(dirname "$0")/../.."
@@ -33,6 +33,7 @@ if [ "$what" = all ] || [ "$what" = keystroke ]; then
 fi
 if [ "$what" = all ] || [ "$what" = streams ]; then
   run trace
+  run log-usb
   run log
 fi
 if [ "$what" = all ] || [ "$what" = start ]; then

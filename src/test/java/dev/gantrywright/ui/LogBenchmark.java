@@ -10,18 +10,28 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.locks.LockSupport;
 import javafx.application.Platform;
 
 /**
- * A board that says 1,000,000 lines as fast as they are read, over TCP, with the log pulled up in
- * the window.
+ * A board that says 1,000,000 lines over TCP, with the log pulled up in the window: as fast as they
+ * are read, or as fast as full-speed USB can carry them.
  */
 final class LogBenchmark {
   private static final int LINES = 1_000_000;
 
+  /**
+   * Bytes a second that full-speed USB can carry in bulk: 19 packets of 64 bytes in a frame of 1 ms
+   * (USB 2.0 specification, table 5-9).
+   */
+  static final int FULL_SPEED_USB = 19 * 64 * 1000;
+
   private LogBenchmark() {}
 
-  static void run(Path data) throws Exception {
+  /**
+   * @param rate bytes a second; 0 for as fast as they are read
+   */
+  static void run(Path data, int rate) throws Exception {
     try (ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       CompletableFuture<WorkbenchWindow> opened = new CompletableFuture<>();
       Platform.startup(() -> opened.complete(WindowBenchmark.open(data)));
@@ -39,7 +49,7 @@ final class LogBenchmark {
       CompletableFuture<PulseMeter> meter = new CompletableFuture<>();
       Platform.runLater(() -> meter.complete(new PulseMeter(window.scene())));
       try (Socket board = server.accept()) {
-        talk(board, meter.get());
+        talk(board, meter.get(), rate);
         CompletableFuture<Long> entries = new CompletableFuture<>();
         Platform.runLater(() -> entries.complete(window.printer().orElseThrow().link().logged()));
         Figures.report("entries in the log", entries.get());
@@ -48,12 +58,12 @@ final class LogBenchmark {
     System.exit(0);
   }
 
-  private static void talk(Socket board, PulseMeter meter) throws IOException {
+  private static void talk(Socket board, PulseMeter meter, int rate) throws IOException {
     try (OutputStream out = new BufferedOutputStream(board.getOutputStream(), 1 << 13)) {
-      say(out, 20_000);
+      say(out, 20_000, rate);
       Platform.runLater(meter::begin);
       long start = System.nanoTime();
-      say(out, LINES);
+      say(out, LINES, rate);
       double seconds = (System.nanoTime() - start) / 1e9;
       CompletableFuture<Void> reported = new CompletableFuture<>();
       Platform.runLater(
@@ -68,9 +78,21 @@ final class LogBenchmark {
     }
   }
 
-  private static void say(OutputStream out, int lines) throws IOException {
+  private static void say(OutputStream out, int lines, int rate) throws IOException {
+    long begun = System.nanoTime();
+    long said = 0;
     for (int i = 0; i < lines; i++) {
-      out.write(("echo: feather " + i + " of the left wing\n").getBytes(StandardCharsets.US_ASCII));
+      byte[] line =
+          ("echo: feather " + i + " of the left wing\n").getBytes(StandardCharsets.US_ASCII);
+      out.write(line);
+      said += line.length;
+      if (rate > 0) {
+        long early = begun + said * 1_000_000_000L / rate - System.nanoTime();
+        if (early > 1_000_000) {
+          out.flush();
+          LockSupport.parkNanos(early);
+        }
+      }
     }
     out.flush();
   }

@@ -1,5 +1,7 @@
 package dev.gantrywright.ui;
 
+import java.lang.management.GarbageCollectorMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.animation.AnimationTimer;
@@ -11,10 +13,15 @@ import javafx.scene.Scene;
  * waiting.
  */
 final class PulseMeter {
+  private static final double LONG = 16;
+
+  private final List<String> overlong = new ArrayList<>();
   private final List<Double> work = new ArrayList<>();
   private final List<Double> apart = new ArrayList<>();
   private long begun;
   private long before;
+  private long since;
+  private long collectedBefore;
   private boolean running;
 
   PulseMeter(Scene scene) {
@@ -24,6 +31,7 @@ final class PulseMeter {
           @Override
           public void handle(long now) {
             begun = System.nanoTime();
+            collectedBefore = collected();
             if (running && before != 0) {
               apart.add((begun - before) / 1e6);
             }
@@ -34,7 +42,14 @@ final class PulseMeter {
     scene.addPostLayoutPulseListener(
         () -> {
           if (running && begun != 0) {
-            work.add((System.nanoTime() - begun) / 1e6);
+            double ms = (System.nanoTime() - begun) / 1e6;
+            if (ms > LONG) {
+              overlong.add(
+                  String.format(
+                      "%.0f ms, of it %d of garbage collection, %.1f s after the beginning",
+                      ms, collected() - collectedBefore, (begun - since) / 1e9));
+            }
+            work.add(ms);
           }
         });
   }
@@ -43,6 +58,13 @@ final class PulseMeter {
   void begin() {
     running = true;
     before = 0;
+    since = System.nanoTime();
+  }
+
+  private static long collected() {
+    return ManagementFactory.getGarbageCollectorMXBeans().stream()
+        .mapToLong(GarbageCollectorMXBean::getCollectionTime)
+        .sum();
   }
 
   void end() {
@@ -52,8 +74,8 @@ final class PulseMeter {
   void report() {
     Figures.report("work of the toolkit's thread in a pulse, ms", work);
     Figures.report("pulse to pulse, ms", apart);
-    Figures.report(
-        "pulses with more than 16 ms of work", work.stream().filter(w -> w > 16).count());
+    Figures.report("pulses with more than 16 ms of work", overlong.size());
+    overlong.forEach(each -> System.out.println("  " + each));
     Figures.report(
         "pulses that came a whole beat late", apart.stream().filter(a -> a > 33.3).count());
   }

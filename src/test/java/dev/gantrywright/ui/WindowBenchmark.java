@@ -18,7 +18,7 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 
 /**
- * Measures the window: {@code keystroke}, {@code keystroke-same}, {@code trace}, {@code log},
+ * Measures the window: {@code keystroke}, {@code keystroke-same}, {@code trace}, {@code log}, {@code log-usb},
  * {@code window}, {@code bare}, {@code demo}, or {@code classes} for what the window loads by
  * itself. See {@code docs/benchmarks/window.sh}.
  */
@@ -33,7 +33,8 @@ public final class WindowBenchmark {
       case "keystroke" -> KeystrokeBenchmark.run(folder("feathers.h"));
       case "keystroke-same" -> KeystrokeBenchmark.run(folder("roost.h"));
       case "trace" -> TraceBenchmark.run();
-      case "log" -> LogBenchmark.run(folder(""));
+      case "log" -> LogBenchmark.run(folder(""), 0);
+      case "log-usb" -> LogBenchmark.run(folder(""), LogBenchmark.FULL_SPEED_USB);
       case "window", "demo", "classes" -> {
         if (!args[0].equals("classes")) {
           // As the launcher does.
