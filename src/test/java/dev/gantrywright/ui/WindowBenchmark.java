@@ -18,9 +18,9 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 
 /**
- * Measures the window: {@code keystroke}, {@code keystroke-same}, {@code trace}, {@code log}, {@code log-usb},
- * {@code window}, {@code bare}, {@code demo}, or {@code classes} for what the window loads by
- * itself. See {@code docs/benchmarks/window.sh}.
+ * Measures the window: {@code keystroke}, {@code keystroke-same}, {@code trace}, {@code log},
+ * {@code log-usb}, {@code window}, {@code bare}, {@code demo}, or {@code classes} for what the
+ * window loads by itself. See {@code docs/benchmarks/window.sh}.
  */
 public final class WindowBenchmark {
   private static final int SETTINGS = 10_000;

@@ -51,7 +51,9 @@ public final class HabitStore {
     }
   }
 
-  /** Token by token: to bind a document takes ten times the classes, and the window waits for it. */
+  /**
+   * Token by token: to bind a document takes ten times the classes, and the window waits for it.
+   */
   private static Habits habits(byte[] bytes) {
     List<String> recent = new ArrayList<>();
     Map<String, Double> numbers = new LinkedHashMap<>();

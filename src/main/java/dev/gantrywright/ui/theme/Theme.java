@@ -37,7 +37,6 @@ public final class Theme {
     URL compiled = Theme.class.getResource(BinarySheets.name(mode));
     return compiled != null
         ? List.of(compiled.toExternalForm())
-        : List.of(
-            Tones.of(mode).stylesheet(), Theme.class.getResource(SHEET).toExternalForm());
+        : List.of(Tones.of(mode).stylesheet(), Theme.class.getResource(SHEET).toExternalForm());
   }
 }

@@ -37,8 +37,7 @@ class LogLinesTest {
     }
     add(RECEIVED, 500, "begun");
     assertThat(LogLines.of(log, "", 3))
-        .containsExactly(
-            "   499.000000 < a499", "   499.000000 < b499", "   500.000000 < begun");
+        .containsExactly("   499.000000 < a499", "   499.000000 < b499", "   500.000000 < begun");
   }
 
   @Test

@@ -31,9 +31,7 @@ class BinarySheetsTest {
 
   /** The toolkit's own words for each rule: selectors, then every property with its value. */
   private static List<String> rules(Stylesheet sheet) {
-    return sheet.getRules().stream()
-        .map(rule -> selectors(rule) + rule.getDeclarations())
-        .toList();
+    return sheet.getRules().stream().map(rule -> selectors(rule) + rule.getDeclarations()).toList();
   }
 
   private static String selectors(Rule rule) {
