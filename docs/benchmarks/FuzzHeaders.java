@@ -7,14 +7,12 @@ import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.function.IntFunction;
 
 /**
- * Reads and edits random headers: no exception, no hang, bytes kept, inverse restores, time linear.
+ * Reads and edits random headers: no exception, no hang, bytes kept, inverse restores.
  *
  * <p>Run from the project's root: {@code java -cp target/classes docs/benchmarks/FuzzHeaders.java COUNT
  * SEED}
@@ -58,53 +56,6 @@ class FuzzHeaders {
     System.out.printf(
         "%d folders, %.1f MB, %d settings, %d edits proven; slowest folder %.1f ms of processor%n",
         count, bytes / 1e6, settings, edits, slowest / 1e6);
-    linear("random pieces", size -> header(random, size / 6));
-    nasty().forEach(FuzzHeaders::linear);
-  }
-
-  private static byte[] bytes(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static IntFunction<byte[]> repeated(String piece) {
-    return size -> bytes(piece.repeat(size / piece.length()));
-  }
-
-  /** Texts that a careless reader takes quadratic time over, or never ends. */
-  private static Map<String, IntFunction<byte[]>> nasty() {
-    Map<String, IntFunction<byte[]>> kinds = new LinkedHashMap<>();
-    kinds.put("open conditions, each in the one before", repeated("#if 1\n#define A 1\n"));
-    kinds.put(
-        "nested conditions, all closed",
-        size -> bytes("#if A\n".repeat(size / 13) + "#define B\n" + "#endif\n".repeat(size / 13)));
-    kinds.put("branches of one condition", size -> bytes("#if 0\n" + "#elif A\n#define B 1\n".repeat(size / 20)));
-    kinds.put("one name on spliced lines", size -> bytes("#define A" + "\\\nb".repeat(size / 3) + " 1\n"));
-    kinds.put("splices alone", size -> bytes("#define A 1" + "\\\n".repeat(size / 2)));
-    kinds.put("openings of comments that never close", repeated("/* "));
-    kinds.put("lines that open a comment or a string", repeated("#define A \"x /* \n"));
-    kinds.put("openings of raw strings", repeated("R\"x(\n"));
-    kinds.put("commented-out definitions without an end", repeated("/* #define A "));
-    kinds.put("braces, each in the one before", size -> bytes("#define L " + "{1,".repeat(size / 3) + "\n"));
-    kinds.put("parentheses in a condition", size -> bytes("#if " + "(".repeat(size) + "\n#define A\n#endif\n"));
-    kinds.put("one name defined again and again", repeated("#define A 1 // note\n"));
-    kinds.put("a comment block above a comment block", repeated("// A = 1, B = 2, between 1 and 2 mm\n"));
-    kinds.put("no line end at all", repeated("#define A "));
-    kinds.put(
-        "conditions on a macro that doubles thirty times",
-        size -> bytes(bomb() + "#if M30 > 1\n#endif\n".repeat(size / 19)));
-    kinds.put(
-        "conditions on a macro that calls itself",
-        size ->
-            bytes("#define F(x) x F(x) G(x)\n#define G(x) F(x) F(F(x))\n" + "#if F(F(F(1)))\n#endif\n".repeat(size / 22)));
-    return kinds;
-  }
-
-  private static String bomb() {
-    StringBuilder text = new StringBuilder("#define M0 1 +\n");
-    for (int i = 1; i <= 30; i++) {
-      text.append("#define M").append(i).append(" M").append(i - 1).append(" M").append(i - 1).append("\n");
-    }
-    return text.toString();
   }
 
   private static int edit(FirmwareFolder folder, Setting setting, byte[] x, byte[] y) {
@@ -115,24 +66,6 @@ class FuzzHeaders {
       throw new IllegalStateException("the inverse does not restore " + Arrays.toString(x));
     }
     return plan.files().isEmpty() ? 0 : 1;
-  }
-
-  /** Best of three for each size; with linear time the figures of a row are alike. */
-  private static void linear(String kind, IntFunction<byte[]> text) {
-    StringBuilder row = new StringBuilder();
-    for (int size = 1 << 16; size <= 1 << 20; size *= 4) {
-      double best = Double.MAX_VALUE;
-      for (int round = 0; round < 3; round++) {
-        byte[] x = text.apply(size);
-        long start = cpu();
-        FirmwareFolder folder = FirmwareFolder.of(Path.of("f"), Map.of("x.h", x), Map.of());
-        folder.settings().forEach(Setting::comment);
-        folder.problems();
-        best = Math.min(best, (cpu() - start) / (double) x.length);
-      }
-      row.append(String.format("%9.1f", best));
-    }
-    System.out.printf("%s  ns a byte at 64 KiB, 256 KiB, 1 MiB: %s%n", row, kind);
   }
 
   private static byte[] header(Random random, int pieces) {

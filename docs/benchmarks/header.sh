@@ -1,8 +1,9 @@
 #!/usr/bin/env bash
 # The header engine in process: JMH on scanning, reading, and evaluation after one edit; what a folder
-# keeps in memory; the fuzz run with its growth figures. Needs avr-libc. Run from the project's root
-# after "mvn -q -B -DskipTests package", on a machine with nothing else to do.
-# With "jmh", "memory" or "fuzz" as argument only that part; "fuzz COUNT SEED" for a run of its own.
+# keeps in memory; the fuzz run; how time grows with the size of hostile texts. Needs avr-libc. Run
+# from the project's root after "mvn -q -B -DskipTests package", on a machine with nothing else to do.
+# With "jmh", "memory", "fuzz" or "growth" as argument only that part; "fuzz COUNT SEED" and
+# "growth PART-OF-A-ROW…" for a run of its own.
 set -eu
 out=$(mktemp -d)
 trap 'rm -rf "$out"' EXIT
@@ -30,10 +31,12 @@ jmh() {
 
 memory() { java -cp target/classes docs/benchmarks/HeaderMemory.java "$headers"; }
 fuzz() { java -cp target/classes docs/benchmarks/FuzzHeaders.java "${1:-200000}" "${2:-1}"; }
+growth() { java -cp target/classes docs/benchmarks/GrowHeaders.java "$@"; }
 
 case ${1:-all} in
   jmh) jmh ;;
   memory) memory ;;
   fuzz) shift; fuzz "$@" ;;
-  *) jmh; memory; fuzz ;;
+  growth) shift; growth "$@" ;;
+  *) jmh; memory; fuzz; growth ;;
 esac

@@ -125,7 +125,7 @@ final class CommentBlocks {
     Span candidate = block(low - 1);
     SourceCursor cursor = new SourceCursor(bytes, candidate.end(), offset);
     int lineEnds = 0;
-    while (cursor.p < offset) {
+    while (cursor.p < offset && lineEnds <= 1) {
       int eol = cursor.lineEnd(cursor.p);
       if (eol > 0) {
         lineEnds++;

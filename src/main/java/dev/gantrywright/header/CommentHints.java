@@ -64,10 +64,10 @@ record CommentHints(List<String> choices, String unit, ValueRange range) {
               + WORD
               + ")(?:\\s*(?:,|\\||/|\\bor\\b)\\s*(?:or\\s+)?(?:"
               + WORD
-              + "))+)");
+              + "))++)"); // possessive: a long list must not go deep
   private static final Pattern BRACKET_LIST =
       Pattern.compile(
-          ":?\\s*[\\[{<]\\s*((?:" + WORD + ")(?:\\s*[,|]\\s*(?:" + WORD + "))+)\\s*[\\]}>]");
+          ":?\\s*[\\[{<]\\s*((?:" + WORD + ")(?:\\s*[,|]\\s*(?:" + WORD + "))++)\\s*[\\]}>]");
   private static final Pattern MEANING =
       Pattern.compile("(?:^|[,;\\s(])(-?\\d{1,6}|[A-Z][A-Z0-9_]{2,})\\s*(?:=|:|-|–)\\s+?[A-Za-z]");
 
@@ -77,7 +77,8 @@ record CommentHints(List<String> choices, String unit, ValueRange range) {
     if (comment.isEmpty()) {
       return NONE;
     }
-    String text = comment.length() > LONGEST ? comment.substring(0, LONGEST) : comment;
+    String first = comment.length() > LONGEST ? comment.substring(0, LONGEST) : comment;
+    String text = CommentText.narrowed(first);
     return new CommentHints(choices(text), unit(text), range(text));
   }
 

@@ -5,6 +5,8 @@ import java.util.List;
 
 /** Takes comment marks off: slashes, stars, and the marks that documentation tools add. */
 final class CommentText {
+  private static final int WIDEST_GAP = 16;
+
   private CommentText() {}
 
   /** The lines of one or more comments, marks and rulers taken off, blank lines dropped. */
@@ -82,6 +84,23 @@ final class CommentText {
       }
     }
     return s.substring(Math.min(from, to), to).strip();
+  }
+
+  /** The text with wide gaps made narrow, so that a pattern need not try each blank of them. */
+  static String narrowed(String text) {
+    StringBuilder out = null;
+    int run = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      run = c == ' ' || c == '\t' || c == '\f' || c == 0x0b ? run + 1 : 0;
+      if (run > WIDEST_GAP && out == null) {
+        out = new StringBuilder(text.length()).append(text, 0, i);
+      }
+      if (run <= WIDEST_GAP && out != null) {
+        out.append(c);
+      }
+    }
+    return out == null ? text : out.toString();
   }
 
   /** Whether the line is drawn of one repeated sign. */

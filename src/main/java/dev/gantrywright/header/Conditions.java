@@ -15,7 +15,13 @@ final class Conditions {
   /** Tokens that all conditions of a run may expand to; then each is held to a few. */
   private static final int MOST_SPENT = 4_000_000;
 
-  private static final int FEW_TOKENS = 500;
+  /** One condition may take this part of what is left, so that the others have their share. */
+  private static final int SHARE = 16;
+
+  private static final int FEW_TOKENS = 64;
+
+  /** More names than an account of a condition gives. */
+  private static final int MOST_EVIDENCE = 8;
 
   private final MacroTable macros;
   private final Language language;
@@ -79,7 +85,7 @@ final class Conditions {
 
   /** How many tokens the next condition may expand to: once much is spent, few. */
   private int allowed() {
-    return (int) Math.max(FEW_TOKENS, MOST_SPENT - spent);
+    return (int) Math.max(FEW_TOKENS, (MOST_SPENT - spent) / SHARE);
   }
 
   private Result expression(SourceFile file, int row) {
@@ -130,7 +136,7 @@ final class Conditions {
           symbol != null
               ? symbol.meaning()
               : unknowns.settled().test(name) ? Meaning.UNDEFINED : Meaning.EXTERNAL;
-      if (keepEvidence) {
+      if (keepEvidence && items.size() < MOST_EVIDENCE) {
         Evidence.Item item = new Evidence.Item(name, meaning);
         if (!items.contains(item)) {
           items.add(item);
@@ -200,7 +206,7 @@ final class Conditions {
 
     private MacroBody number(int value) {
       Token token = Token.of(TokenKind.NUMBER, Integer.toString(value), false);
-      return new MacroBody(null, false, List.of(token));
+      return MacroBody.of(List.of(token));
     }
 
     @Override

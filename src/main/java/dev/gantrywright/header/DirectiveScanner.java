@@ -28,6 +28,9 @@ final class DirectiveScanner extends SourceCursor {
   private int hash;
   private int nameFlags;
 
+  /** Up to here a line was looked through for something behind its comments, and holds it. */
+  private int notAlone;
+
   private DirectiveScanner(byte[] bytes) {
     super(bytes, 0, bytes.length);
     table = new DirectiveTable(bytes.length / 48);
@@ -140,6 +143,9 @@ final class DirectiveScanner extends SourceCursor {
 
   private void blockDefinition(int start) {
     int close = p - 2;
+    if (p <= notAlone) {
+      return;
+    }
     if (close < start + SHORTEST_OFF || !offKeyword(start + 2, close)) {
       return;
     }
@@ -161,6 +167,8 @@ final class DirectiveScanner extends SourceCursor {
       boolean noted = note || end < after;
       offDefinition(start, start + 2, close, p, DirectiveTable.IN_BLOCK_COMMENT);
       p = noted ? p : resume;
+    } else {
+      notAlone = after;
     }
   }
 
@@ -385,7 +393,7 @@ final class DirectiveScanner extends SourceCursor {
           break;
         }
         nameFlags = DirectiveTable.UNUSUAL_NAME;
-        p += Math.max(1, length);
+        p = length > 0 ? pastSplices(p) : p + 1;
       } else {
         break;
       }

@@ -18,6 +18,10 @@ final class Evaluation {
   private static final int MOST_INCLUDES_DEEP = 200;
 
   private static final long MOST_ROWS = 10_000_000;
+
+  /** Bytes of a condition that are looked at in about the time of one plain directive. */
+  private static final int BYTES_A_ROW = 4;
+
   private static final int MOST_PROBLEMS = 1_000;
   private static final int DEFINED = "defined".hashCode();
 
@@ -33,6 +37,7 @@ final class Evaluation {
   private long rows;
   private int depth;
   private boolean exhausted;
+  private boolean toldSpent;
 
   /**
    * Prepares an evaluation.
@@ -82,8 +87,8 @@ final class Evaluation {
     if (once.contains(file)) {
       return;
     }
-    rows += file.table().size();
-    if (exhausted || depth >= MOST_INCLUDES_DEEP || rows > MOST_ROWS) {
+    // A file that is run for itself costs no more than its bytes.
+    if (depth > 0 && (exhausted || depth >= MOST_INCLUDES_DEEP || rows > MOST_ROWS)) {
       if (!exhausted) {
         String what =
             depth >= MOST_INCLUDES_DEEP
@@ -91,7 +96,7 @@ final class Evaluation {
                 : "inclusions repeat each other beyond " + MOST_ROWS + " directives";
         problem(includer, row, what + "; break the circle (no more is included)");
       }
-      exhausted = depth > 0;
+      exhausted = true;
       return;
     }
     depth++;
@@ -112,20 +117,21 @@ final class Evaluation {
       if (record != null) {
         visits.see(record, i, alternatives.open());
       }
+      rows += kind == DirectiveKind.DEFINE ? 1 : 1 + length(table, i) / BYTES_A_ROW;
       switch (kind) {
         case DEFINE -> {
           define(file, i);
           i++;
         }
         case IF, IFDEF, IFNDEF -> {
-          Branches branches = new Branches();
+          Branches branches = new Branches(stack.peek());
           stack.push(branches);
           i = enter(file, i, branches, decide(file, i, record));
         }
         case ELIF, ELIFDEF, ELIFNDEF, ELSE -> i = nextBranch(file, i, stack, record);
         case ENDIF -> {
           if (!stack.isEmpty()) {
-            close(stack.pop());
+            close(stack.pop(), file, i);
           }
           i++;
         }
@@ -136,8 +142,12 @@ final class Evaluation {
       }
     }
     while (!stack.isEmpty()) {
-      close(stack.pop());
+      close(stack.pop(), file, table.size() - 1);
     }
+  }
+
+  private static int length(DirectiveTable table, int row) {
+    return table.end(row) - table.start(row);
   }
 
   private void other(SourceFile file, int row, DirectiveKind kind, Deque<Branches> stack) {
@@ -222,7 +232,7 @@ final class Evaluation {
     }
   }
 
-  private void close(Branches branches) {
+  private void close(Branches branches, SourceFile file, int row) {
     finish(branches);
     if (!branches.open) {
       return;
@@ -233,15 +243,19 @@ final class Evaluation {
     if (!branches.outcomes.isEmpty()) {
       alternatives.join(branches.outcomes);
     }
+    if (alternatives.spent() && !toldSpent) {
+      toldSpent = true;
+      String what = "open conditions stand in each other too often; what they define from here on";
+      problem(file, row, what + " counts as not settled");
+    }
   }
 
   /** A branch that stops the compiler is not one of the ways a build can go. */
   private void error(SourceFile file, int row, Deque<Branches> stack) {
-    for (Branches branches : stack) {
-      if (branches.mark >= 0) {
-        branches.failed = true;
-        return;
-      }
+    Branches nearest = Branches.open(stack.peek());
+    if (nearest != null) {
+      nearest.failed = true;
+      return;
     }
     if (!alternatives.open()) {
       DirectiveTable table = file.table();
@@ -312,10 +326,23 @@ final class Evaluation {
 
   /** The state of one {@code #if … #endif} while it is run. */
   private static final class Branches {
+    private final Branches around;
     private boolean decided;
     private boolean open;
     private boolean failed;
     private int mark = -1;
     private final List<Map<MacroTable.Symbol, Meaning>> outcomes = new ArrayList<>();
+
+    /**
+     * @param outer the one that it stands in, or null; as long as it does, that one's branch stays
+     */
+    Branches(Branches outer) {
+      around = open(outer);
+    }
+
+    /** This one if its branch is open, or the nearest around it whose is, or null. */
+    static Branches open(Branches innermost) {
+      return innermost == null || innermost.mark >= 0 ? innermost : innermost.around;
+    }
   }
 }

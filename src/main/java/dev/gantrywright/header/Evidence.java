@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * What a condition looked at when it was evaluated.
  *
- * @param names the macro names that it asked for, with what they meant there
+ * @param names the first of the macro names that it asked for, with what they meant there
  * @param error what is wrong with the condition, or null
  */
 record Evidence(List<Item> names, String error) {

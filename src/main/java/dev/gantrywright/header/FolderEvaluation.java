@@ -36,7 +36,7 @@ record FolderEvaluation(MacroTable macros, Visits visits, List<Problem> problems
         new Evaluation(
             language,
             includes,
-            Unknowns.open(name -> known(headers, name)),
+            Unknowns.open(new KnownNames(headers)),
             visits,
             false,
             headers.stream().mapToInt(file -> file.table().size()).sum());
@@ -48,15 +48,6 @@ record FolderEvaluation(MacroTable macros, Visits visits, List<Problem> problems
       }
     }
     return new FolderEvaluation(evaluation.macros(), visits, List.copyOf(evaluation.problems()));
-  }
-
-  private static boolean known(List<SourceFile> headers, String name) {
-    for (SourceFile header : headers) {
-      if (header.names().contains(name)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** The definitions that the build gives, as a file of their own. */

@@ -20,7 +20,7 @@ final class FolderProgram {
   private final List<SourceFile> headers;
   private final List<SourceFile> sources;
   private final FolderIncludes includes;
-  private final Map<SourceFile, List<SourceFile>> direct = new IdentityHashMap<>();
+  private final Map<SourceFile, Set<SourceFile>> direct = new IdentityHashMap<>();
 
   FolderProgram(
       Collection<SourceFile> headers, Collection<SourceFile> sources, FolderIncludes includes) {
@@ -63,12 +63,12 @@ final class FolderProgram {
   }
 
   /** The files of the folder that a file names in its inclusions, live or not. */
-  private List<SourceFile> included(SourceFile file) {
+  private Set<SourceFile> included(SourceFile file) {
     return direct.computeIfAbsent(file, this::findIncluded);
   }
 
-  private List<SourceFile> findIncluded(SourceFile file) {
-    List<SourceFile> out = new ArrayList<>();
+  private Set<SourceFile> findIncluded(SourceFile file) {
+    Set<SourceFile> out = new LinkedHashSet<>();
     DirectiveTable table = file.table();
     for (int row = 0; row < table.size(); row++) {
       if (table.kind(row) == DirectiveKind.INCLUDE) {
@@ -91,30 +91,6 @@ final class FolderProgram {
   }
 
   private List<SourceFile> byNeed(Set<SourceFile> left) {
-    List<SourceFile> out = new ArrayList<>();
-    Set<SourceFile> placed = new HashSet<>();
-    for (SourceFile file : left) {
-      place(file, left, placed, out);
-    }
-    return out;
-  }
-
-  private void place(
-      SourceFile file, Set<SourceFile> left, Set<SourceFile> placed, List<SourceFile> out) {
-    if (!placed.add(file)) {
-      return;
-    }
-    Set<String> needs = ConditionWords.of(file);
-    for (SourceFile other : left) {
-      if (other != file && !placed.contains(other) && !included(file).contains(other)) {
-        for (String name : needs) {
-          if (other.names().contains(name)) {
-            place(other, left, placed, out);
-            break;
-          }
-        }
-      }
-    }
-    out.add(file);
+    return new NeedOrder(left, this::included).order();
   }
 }

@@ -182,16 +182,18 @@ public final class HeaderDocument {
   }
 
   String reason(int row) {
-    return Reasons.words(chain(row));
+    return Reasons.words(chain(row, Reasons.MOST_IN_LINE));
   }
 
-  List<Why.Condition> chain(int row) {
+  /** The conditions above a row, outermost first, the nearest of each file. */
+  List<Reasons.Told> chain(int row, int most) {
     return Reasons.chain(
         source,
         row,
         visits.of(source),
         file -> file == source ? parents() : documents.apply(file).parents(),
-        visits::of);
+        visits::of,
+        most);
   }
 
   private int[] parents() {

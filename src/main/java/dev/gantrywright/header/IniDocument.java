@@ -1,7 +1,9 @@
 package dev.gantrywright.header;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -41,8 +43,11 @@ public final class IniDocument {
     }
   }
 
+  private record Name(String section, String key) {}
+
   private final SourceFile source;
   private final IniReader.Reading reading;
+  private volatile Map<Name, Entry> deciding;
 
   private IniDocument(SourceFile source) {
     this.source = source;
@@ -85,9 +90,18 @@ public final class IniDocument {
 
   /** The key of a section that decides: the last of that name. */
   public Optional<Entry> entry(String section, String key) {
-    return entries().stream()
-        .filter(e -> e.section().equals(section) && e.key().equals(key))
-        .reduce((a, b) -> b);
+    return Optional.ofNullable(deciding().get(new Name(section, key)));
+  }
+
+  private Map<Name, Entry> deciding() {
+    Map<Name, Entry> known = deciding;
+    if (known == null) {
+      Map<Name, Entry> last = new HashMap<>();
+      entries().forEach(entry -> last.put(new Name(entry.section(), entry.key()), entry));
+      known = last;
+      deciding = last;
+    }
+    return known;
   }
 
   /** What is wrong with the file as it stands. */

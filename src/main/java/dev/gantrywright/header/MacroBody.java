@@ -1,7 +1,8 @@
 package dev.gantrywright.header;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A macro as its expansion needs it (C17 6.10.3).
@@ -10,33 +11,40 @@ import java.util.List;
  *     variable arguments if {@code variadic}
  * @param variadic whether the last parameter takes the rest of the arguments
  * @param tokens the replacement list
+ * @param places the index of each parameter
  */
-record MacroBody(List<String> parameters, boolean variadic, List<Token> tokens) {
+record MacroBody(
+    List<String> parameters, boolean variadic, List<Token> tokens, Map<String, Integer> places) {
+
+  /** An object-like macro. */
+  static MacroBody of(List<Token> tokens) {
+    return new MacroBody(null, false, tokens, Map.of());
+  }
 
   boolean functionLike() {
     return parameters != null;
   }
 
   int indexOf(Token token) {
-    return parameters == null || !token.isName() ? -1 : parameters.indexOf(token.text());
+    return places.isEmpty() || !token.isName() ? -1 : places.getOrDefault(token.text(), -1);
   }
 
   /** Parses what follows the name; a definition that C does not allow yields null. */
   static MacroBody parse(List<Token> behindName, boolean functionLike) {
     if (!functionLike) {
-      return new MacroBody(null, false, behindName);
+      return of(behindName);
     }
-    List<String> names = new ArrayList<>();
+    Map<String, Integer> names = new LinkedHashMap<>();
     int i = 1;
     boolean variadic = false;
     boolean more = i < behindName.size() && !behindName.get(i).is(")");
     while (more) {
       Token token = i < behindName.size() ? behindName.get(i++) : null;
       boolean dots = token != null && token.is("...");
-      if (token == null || !dots && !token.isName() || names.contains(token.text())) {
+      if (token == null || !dots && !token.isName() || names.containsKey(token.text())) {
         return null;
       }
-      names.add(dots ? "__VA_ARGS__" : token.text());
+      names.put(dots ? "__VA_ARGS__" : token.text(), names.size());
       variadic = dots;
       if (!dots && i < behindName.size() && behindName.get(i).is("...")) {
         variadic = true; // a named rest, as the GNU compilers take it
@@ -49,7 +57,8 @@ record MacroBody(List<String> parameters, boolean variadic, List<Token> tokens) 
       return null;
     }
     List<Token> body = List.copyOf(behindName.subList(i + 1, behindName.size()));
-    MacroBody macro = new MacroBody(List.copyOf(names), variadic, body);
+    List<String> parameters = List.copyOf(names.keySet());
+    MacroBody macro = new MacroBody(parameters, variadic, body, names);
     return macro.operatorsHaveOperands() ? macro : null;
   }
 

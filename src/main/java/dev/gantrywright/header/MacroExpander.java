@@ -19,6 +19,9 @@ final class MacroExpander {
 
   private static final int MOST_NESTING = 200;
 
+  /** Hidden names that are looked through in about the time that a token takes to make. */
+  private static final int NAMES_A_TOKEN = 16;
+
   /** What a name expands to: its macro, or null to leave the name alone. */
   private final Function<String, MacroBody> macros;
 
@@ -87,10 +90,7 @@ final class MacroExpander {
     List<Token> taken = new ArrayList<>();
     List<List<Token>> arguments = new ArrayList<>();
     Token close = arguments(macro, in, taken, arguments);
-    read += taken.size();
-    if (read > Math.min(allowed, MOST_READ)) {
-      throw new ExpansionLimit("macro calls are nested or left open without end");
-    }
+    looked(taken.size() + macro.parameters().size());
     if (close == null) { // the call is not closed: nothing is replaced
       out.add(name);
       for (int i = taken.size() - 1; i >= 0; i--) {
@@ -135,12 +135,34 @@ final class MacroExpander {
     return null;
   }
 
-  private void push(Deque<Token> in, List<Token> replaced, HideSet hidden, Token origin) {
-    made += replaced.size();
+  /**
+   * Ends an expansion that makes too much.
+   *
+   * @param more tokens that a replacement holds so far, not counted yet
+   */
+  void bound(int more) {
     int most = Math.min(allowed, MOST_TOKENS);
-    if (made > most) {
+    if (made + more > most) {
       throw new ExpansionLimit("a macro expands to more than " + most + " tokens");
     }
+  }
+
+  /** Replaces every macro in an argument, as often as its parameter stands in the replacement. */
+  List<Token> argument(List<Token> tokens) {
+    looked(tokens.size());
+    return expand(tokens);
+  }
+
+  private void looked(int tokens) {
+    read += tokens;
+    if (read > Math.min(allowed, MOST_READ)) {
+      throw new ExpansionLimit("macro calls are nested or left open without end");
+    }
+  }
+
+  private void push(Deque<Token> in, List<Token> replaced, HideSet hidden, Token origin) {
+    made += replaced.size() * (1 + HideSet.size(hidden) / NAMES_A_TOKEN);
+    bound(0);
     for (int i = replaced.size() - 1; i >= 0; i--) {
       Token token = replaced.get(i);
       HideSet both = HideSet.union(token.hidden(), hidden);

@@ -34,7 +34,7 @@ final class MacroPrinter {
     if (function || !out.addWords(bytes, from, to)) {
       List<Token> tokens = TokenLexer.lexAsSpelled(bytes, from, to);
       MacroBody body = MacroBody.parse(tokens, function);
-      replacement(body == null ? new MacroBody(null, false, List.of()) : body);
+      replacement(body == null ? MacroBody.of(List.of()) : body);
     }
     out.add('\n');
   }

@@ -5,10 +5,14 @@ import java.util.List;
 
 /** Puts arguments into a replacement list: {@code #}, {@code ##} and plain (C17 6.10.3.1 to .3). */
 final class MacroSubstitution {
+  /** Characters that {@code #} and {@code ##} may write for each token that may be made. */
+  private static final int CHARACTERS_A_TOKEN = 16;
+
   private final MacroExpander expander;
   private final MacroBody macro;
   private final List<List<Token>> arguments;
   private final List<Token> out = new ArrayList<>();
+  private int spelled;
 
   MacroSubstitution(MacroExpander expander, MacroBody macro, List<List<Token>> arguments) {
     this.expander = expander;
@@ -27,10 +31,11 @@ final class MacroSubstitution {
       } else if (macro.indexOf(token) >= 0) {
         boolean pasted = i + 1 < body.size() && isPaste(body.get(i + 1));
         List<Token> argument = argument(token);
-        add(pasted ? orPlacemarker(argument) : expander.expand(argument), token.blankBefore());
+        add(pasted ? orPlacemarker(argument) : expander.argument(argument), token.blankBefore());
       } else {
         out.add(token);
       }
+      expander.bound(out.size() + spelled / CHARACTERS_A_TOKEN);
     }
     return withoutPlacemarkers();
   }
@@ -92,6 +97,7 @@ final class MacroSubstitution {
       out.add(left);
     } else {
       List<Token> glued = TokenLexer.lex(left.text() + right.text());
+      spelled += left.text().length() + right.text().length();
       HideSet hidden = HideSet.intersection(left.hidden(), right.hidden());
       for (int i = 0; i < glued.size(); i++) {
         Token token = Token.of(glued.get(i).kind(), glued.get(i).text(), i > 0);
@@ -125,7 +131,7 @@ final class MacroSubstitution {
   }
 
   /** The {@code #} operator (C17 6.10.3.2). */
-  private static Token stringized(List<Token> argument, boolean blankBefore) {
+  private Token stringized(List<Token> argument, boolean blankBefore) {
     StringBuilder text = new StringBuilder("\"");
     for (int i = 0; i < argument.size(); i++) {
       Token token = argument.get(i);
@@ -141,6 +147,7 @@ final class MacroSubstitution {
         text.append(c);
       }
     }
+    spelled += text.length();
     return Token.of(TokenKind.STRING, text.append('"').toString(), blankBefore);
   }
 }

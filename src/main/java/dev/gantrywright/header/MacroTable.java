@@ -64,8 +64,14 @@ final class MacroTable {
 
   private static final int LEAST = 1024;
 
+  /** So many names one behind the other have hashes that someone made alike. */
+  private static final int LONGEST_RUN = 64;
+
   private Symbol[] slots;
   private int used;
+
+  /** Whether names are placed by all their bytes rather than by the hash of the files' tables. */
+  private boolean careful;
 
   MacroTable() {
     this(0);
@@ -102,7 +108,8 @@ final class MacroTable {
 
   private Symbol symbol(byte[] text, int from, int length, int hash) {
     int mask = slots.length - 1;
-    int i = spread(hash) & mask;
+    int first = place(hash, text, from, length);
+    int i = first & mask;
     Symbol s;
     while ((s = slots[i]) != null) {
       if (s.hash == hash && s.length == length && same(s, text, from)) {
@@ -112,10 +119,24 @@ final class MacroTable {
     }
     s = new Symbol(hash, text, from, length);
     slots[i] = s;
-    if (++used * 2 > slots.length) {
+    boolean crowded = !careful && ((i - first) & mask) > LONGEST_RUN;
+    careful |= crowded;
+    if (++used * 2 > slots.length || crowded) {
       grow();
     }
     return s;
+  }
+
+  private int place(int hash, byte[] text, int from, int length) {
+    if (!careful) {
+      return spread(hash);
+    }
+    long all = length;
+    for (int i = from; i < from + length; i++) {
+      all = (all ^ text[i]) * 0x9E3779B97F4A7C15L;
+      all ^= all >>> 29;
+    }
+    return (int) (all ^ all >>> 32);
   }
 
   private static boolean same(Symbol s, byte[] text, int from) {
@@ -136,7 +157,13 @@ final class MacroTable {
   Symbol find(String name) {
     int hash = name.hashCode();
     int mask = slots.length - 1;
-    int i = spread(hash) & mask;
+    int i;
+    if (careful) {
+      byte[] text = name.getBytes(StandardCharsets.ISO_8859_1);
+      i = place(hash, text, 0, text.length) & mask;
+    } else {
+      i = spread(hash) & mask;
+    }
     Symbol s;
     while ((s = slots[i]) != null) {
       if (s.hash == hash && s.length == name.length() && same(s, name)) {
@@ -162,7 +189,7 @@ final class MacroTable {
     int mask = slots.length - 1;
     for (Symbol s : old) {
       if (s != null) {
-        int i = spread(s.hash) & mask;
+        int i = place(s.hash, s.text, s.from, s.length) & mask;
         while (slots[i] != null) {
           i = (i + 1) & mask;
         }

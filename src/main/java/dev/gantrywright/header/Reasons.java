@@ -10,35 +10,55 @@ import java.util.regex.Pattern;
 final class Reasons {
   private static final int LONGEST_CONDITION = 120;
   private static final int MOST_INCLUDERS = 20;
-  private static final int MOST_NESTED = 60;
+
+  /** Conditions of one file in an account, which is asked for by itself. */
+  static final int MOST_NESTED = 60;
+
+  /** Conditions of one file in the one line that each setting carries. */
+  static final int MOST_IN_LINE = 12;
+
+  private static final int LONGEST_VALUE = 40;
   private static final int MOST_BRANCHES = 1_000;
+
+  /** Bytes of a directive that are looked at for its text. */
+  private static final int MOST_READ = 1_000;
 
   private static final Pattern BLANKS = Pattern.compile("\\\\?\\s+");
 
   private Reasons() {}
 
+  /** A condition of a chain and its words. */
+  record Told(int row, Why.Condition condition, String words) {
+    static Told of(int row, Why.Condition condition) {
+      return new Told(row, condition, condition.words());
+    }
+  }
+
   /**
    * The conditions above a row, outermost first.
    *
    * @param parents for each row the row of the branch that it stands in, or -1
+   * @param most how many of each file are told, the nearest
    */
-  static List<Why.Condition> chain(
+  static List<Told> chain(
       SourceFile file,
       int row,
       Visits.Record record,
       Function<SourceFile, int[]> parents,
-      Function<SourceFile, Visits.Record> records) {
+      Function<SourceFile, Visits.Record> records,
+      int most) {
     if (!record.entered()) {
       String because = "no #include of it is taken";
+      Why.Outcome never = Why.Outcome.SKIPPED;
       return List.of(
-          new Why.Condition(file.path(), 1, "the whole file", Why.Outcome.SKIPPED, because));
+          Told.of(-1, new Why.Condition(file.path(), 1, "the whole file", never, because)));
     }
-    List<Why.Condition> chain = new ArrayList<>();
+    List<Told> chain = new ArrayList<>();
     SourceFile at = file;
     int place = row;
     Visits.Record seen = record;
     for (int i = 0; i < MOST_INCLUDERS && at != null; i++) {
-      List<Why.Condition> here = chainOf(at, place, seen, parents.apply(at));
+      List<Told> here = chainOf(at, place, seen, parents.apply(at), most);
       chain.addAll(0, here);
       place = seen.includeRow();
       at = seen.includer();
@@ -48,23 +68,24 @@ final class Reasons {
   }
 
   /** The chain as one line. */
-  static String words(List<Why.Condition> chain) {
+  static String words(List<Told> chain) {
     List<String> clauses = new ArrayList<>();
-    for (Why.Condition condition : chain) {
-      clauses.add(condition.words());
+    for (Told told : chain) {
+      clauses.add(told.words());
     }
     return String.join("; ", clauses);
   }
 
-  private static List<Why.Condition> chainOf(
-      SourceFile file, int row, Visits.Record record, int[] parents) {
-    List<Why.Condition> out = new ArrayList<>();
+  private static List<Told> chainOf(
+      SourceFile file, int row, Visits.Record record, int[] parents, int most) {
+    List<Told> out = new ArrayList<>();
     int guard = IncludeGuard.row(file);
     for (int branch = parents[row]; branch >= 0; branch = parents[branch]) {
-      if (out.size() == MOST_NESTED) {
+      if (out.size() == most) {
         int line = file.lineOf(file.table().start(branch));
         Why.Outcome outcome = outcome(record.outcome(branch));
-        out.add(new Why.Condition(file.path(), line, "…", outcome, "not listed further out"));
+        String further = "not listed further out";
+        out.add(Told.of(-1, new Why.Condition(file.path(), line, "…", outcome, further)));
         break;
       }
       if (branch != guard || record.outcome(branch) != Truth.TRUE) {
@@ -75,14 +96,20 @@ final class Reasons {
     return out;
   }
 
-  private static Why.Condition condition(SourceFile file, int branch, Visits.Record record) {
+  private static Told condition(SourceFile file, int branch, Visits.Record record) {
+    Told known = record.told(branch);
+    if (known != null) {
+      return known;
+    }
     Why.Outcome outcome = outcome(record.outcome(branch));
     String because =
         outcome == Why.Outcome.SKIPPED
             ? taken(file, branch, record)
             : because(record.evidence(branch));
     int line = file.lineOf(file.table().start(branch));
-    return new Why.Condition(file.path(), line, text(file, branch), outcome, because);
+    String text = text(file, branch);
+    return record.keep(
+        Told.of(branch, new Why.Condition(file.path(), line, text, outcome, because)));
   }
 
   /** The branch before this one that was taken in its stead, or empty. */
@@ -97,7 +124,8 @@ final class Reasons {
 
   private static String text(SourceFile file, int branch) {
     DirectiveTable table = file.table();
-    String text = file.text(table.start(branch), table.end(branch));
+    int from = table.start(branch);
+    String text = file.text(from, Math.min(table.end(branch), from + MOST_READ));
     text = BLANKS.matcher(text).replaceAll(" ").strip();
     int comment = text.indexOf("//");
     comment = comment < 0 ? text.indexOf("/*") : comment;
@@ -134,11 +162,16 @@ final class Reasons {
     return String.join(", ", parts);
   }
 
+  private static String shown(List<Token> tokens) {
+    List<Token> first = tokens.subList(0, Math.min(tokens.size(), LONGEST_VALUE + 1));
+    String text = Token.spell(first);
+    return text.length() > LONGEST_VALUE ? text.substring(0, LONGEST_VALUE) + "…" : text;
+  }
+
   private static String meaning(Meaning meaning) {
     if (meaning instanceof Meaning.Defined d) {
       MacroBody body = d.body();
-      String text = body == null ? "" : Token.spell(body.tokens());
-      text = text.length() > 40 ? text.substring(0, 40) + "…" : text;
+      String text = body == null ? "" : shown(body.tokens());
       return (text.isEmpty() ? "is defined" : "is " + text) + " (" + d.place() + ")";
     }
     if (meaning instanceof Meaning.Several) {

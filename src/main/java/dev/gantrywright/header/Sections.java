@@ -63,7 +63,7 @@ final class Sections {
     if (raw.length() > 4_000) {
       return null;
     }
-    String[] lines = raw.split("\\r\\n|\\n|\\r", -1);
+    String[] lines = CommentText.narrowed(raw).split("\\r\\n|\\n|\\r", -1);
     int rulers = 0;
     List<String> words = new ArrayList<>();
     for (String line : lines) {

@@ -105,6 +105,10 @@ public final class UnifiedDiffReader {
     String head = lines.get(at++);
     int[] range = range(path, head);
     int line = range[1] == 0 ? range[0] : range[0] - 1;
+    if (line < 0 || line > old.size()) {
+      throw new IllegalArgumentException(
+          path + ": the file has no line " + range[0] + " as the diff says; read the folder again");
+    }
     int left = range[1];
     int right = range[3];
     StringBuilder added = new StringBuilder();
@@ -114,12 +118,17 @@ public final class UnifiedDiffReader {
         throw new IllegalArgumentException(path + ": the diff breaks off inside a hunk");
       }
       String row = lines.get(at++);
-      char sign = row.charAt(0);
-      String text = ended(row.substring(1));
+      boolean bare = row.equals("\n") || row.equals("\r\n"); // an empty line that lost its blank
+      char sign = bare ? ' ' : row.charAt(0);
+      String text = ended(bare ? row : row.substring(1));
       if (sign == '+') {
         added.append(text);
         right--;
         continue;
+      }
+      if (sign != ' ' && sign != '-') {
+        throw new IllegalArgumentException(
+            path + ": \"" + utf8(row).strip() + "\" is no line of a hunk; the diff is damaged");
       }
       if (line >= old.size() || !old.get(line).equals(text)) {
         throw new IllegalArgumentException(

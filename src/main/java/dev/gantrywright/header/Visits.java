@@ -8,6 +8,7 @@ final class Visits {
   private static final byte DEAD = 0;
   private static final byte OPEN = 1;
   private static final byte LIVE = 2;
+  private static final int MOST_TOLD = 128;
 
   /** One file. Rows are those of its directive table. */
   static final class Record {
@@ -17,11 +18,30 @@ final class Visits {
     private SourceFile includer;
     private int includeRow = -1;
     private byte entered;
+    private Reasons.Told[] told;
 
     private Record(int rows) {
       seen = new byte[rows];
       outcomes = new Truth[rows];
       evidence = new Evidence[rows];
+    }
+
+    /** What was told last of a condition near this row; settings are asked for in file order. */
+    Reasons.Told told(int row) {
+      Reasons.Told[] known = told;
+      Reasons.Told last = known == null ? null : known[row % MOST_TOLD];
+      return last != null && last.row() == row ? last : null;
+    }
+
+    /** Threads may race to keep what they tell: it is immutable and equal. */
+    Reasons.Told keep(Reasons.Told now) {
+      Reasons.Told[] known = told;
+      if (known == null) {
+        known = new Reasons.Told[MOST_TOLD];
+        told = known;
+      }
+      known[now.row() % MOST_TOLD] = now;
+      return now;
     }
 
     State state(int row) {

@@ -57,7 +57,9 @@ public record Why(Setting setting, List<Condition> chain, String after) {
             .header(setting.file())
             .orElseThrow(() -> new IllegalArgumentException(setting.file() + " is not there"));
     int row = document.rowAt(setting.nameSpan().start());
-    return new Why(setting, document.chain(row), after(folder, setting));
+    List<Condition> chain =
+        document.chain(row, Reasons.MOST_NESTED).stream().map(Reasons.Told::condition).toList();
+    return new Why(setting, chain, after(folder, setting));
   }
 
   private static String after(FirmwareFolder folder, Setting setting) {

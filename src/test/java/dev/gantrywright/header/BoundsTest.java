@@ -150,7 +150,7 @@ class BoundsTest {
     Setting setting = HeaderDocument.of("deep.h", bytes).settings().get(0);
     assertThat(setting.state()).isEqualTo(State.DEAD);
     assertThat(setting.reason())
-        .startsWith("… (deep.h:241) is true: not listed further out; #if 1 (deep.h:242) is true")
+        .startsWith("… (deep.h:289) is true: not listed further out; #if 1 (deep.h:290) is true")
         .endsWith("#if 0 (deep.h:301) is false");
   }
 

@@ -63,6 +63,29 @@ class UnifiedDiffReaderTest {
         .hasMessageContaining("no hunk");
   }
 
+  @Test
+  void refusesLinesThatTheFileDoesNotHave() {
+    for (String range :
+        new String[] {"-9,0 +9", "-9 +9", "-0 +1", "-1000000000,0 +1", "--4,0 +1"}) {
+      assertThatThrownBy(() -> patched("a\n", HEAD + "@@ " + range + " @@\n+b\n"))
+          .as(range)
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("src/perch.h: ");
+    }
+    assertThatThrownBy(() -> patched("a\n", HEAD + "@@ -9,0 +9 @@\n+b\n"))
+        .hasMessageContaining("the file has no line 9 as the diff says");
+    assertThatThrownBy(() -> patched("a\n", HEAD + "@@ -1 +1 @@\nxa\n-a\n+b\n"))
+        .hasMessageContaining("\"xa\" is no line of a hunk");
+  }
+
+  /** Mail and editors take the blank of an empty line away; the usual tools take it so too. */
+  @Test
+  void anEmptyLineOfContextMayHaveLostItsBlank() {
+    assertThat(patched("a\n\nb\n", HEAD + "@@ -1,3 +1,3 @@\n a\n\n-b\n+c\n")).isEqualTo("a\n\nc\n");
+    assertThat(patched("a\r\n\r\nb\r\n", HEAD + "@@ -1,3 +1,3 @@\n a\r\n\r\n-b\r\n+c\r\n"))
+        .isEqualTo("a\r\n\r\nc\r\n");
+  }
+
   /** No file is opened by what a diff calls it: it is looked up among those that were read. */
   @Test
   void aPathThatClimbsReachesNothing() {
