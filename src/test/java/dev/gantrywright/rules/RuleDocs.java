@@ -1,5 +1,8 @@
 package dev.gantrywright.rules;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,10 +13,12 @@ final class RuleDocs {
   private static final String MADE =
       "<!-- Made from the rules and their pages; do not edit. See README.md here. -->\n\n";
 
+  private static final Path PAGES = Path.of("src/main/resources/dev/gantrywright/rules");
+
   private RuleDocs() {}
 
   /** Every document by its name below {@code docs/rules}. */
-  static Map<String, String> of(List<Rule> rules) {
+  static Map<String, String> of(List<Rule> rules) throws IOException {
     Map<String, String> docs = new LinkedHashMap<>();
     docs.put("index.md", index(rules));
     for (Family family : Family.values()) {
@@ -23,6 +28,19 @@ final class RuleDocs {
       }
     }
     return docs;
+  }
+
+  /** Writes into each rule's page what the rule says of its bad examples. */
+  static void writeFindings(RuleBook book) throws IOException {
+    for (Rule rule : book.rules()) {
+      String page = Files.readString(page(rule));
+      Files.writeString(page(rule), Example.withFindings(page, rule, book.only(rule.id())));
+    }
+  }
+
+  /** The page's source, which may be newer than the built copy of it. */
+  private static Path page(Rule rule) {
+    return PAGES.resolve(rule.family().word()).resolve(rule.slug() + ".md");
   }
 
   private static String index(List<Rule> rules) {
@@ -49,7 +67,7 @@ final class RuleDocs {
     return text.toString();
   }
 
-  private static String family(Family family, List<Rule> rules) {
+  private static String family(Family family, List<Rule> rules) throws IOException {
     StringBuilder text = new StringBuilder(MADE);
     text.append("# ").append(family.title()).append("\n");
     for (Rule rule : rules) {
@@ -57,7 +75,7 @@ final class RuleDocs {
       text.append("**").append(rule.summary()).append(".** ");
       text.append(rule.id()).append(", ").append(rule.level().word());
       text.append(", remedy: ").append(fix(rule)).append(".\n\n");
-      text.append(RulePages.text(rule).orElseThrow().replaceAll("(?m)^## ", "### ").strip());
+      text.append(Files.readString(page(rule)).replaceAll("(?m)^## ", "### ").strip());
       text.append("\n\n### Source\n\n").append(rule.source()).append("\n\n");
       text.append("Reads `").append(String.join("`, `", rule.reads())).append("`.\n");
     }
