@@ -97,6 +97,19 @@ public final class Shown {
     return text.append(behind).toString();
   }
 
+  /**
+   * A computed figure, three significant digits: no more than the facts behind it deserve. Values
+   * that a remedy sets are shown by {@link #n(double)}.
+   */
+  public static String about(double value) {
+    if (value == 0 || !Double.isFinite(value)) {
+      return n(value);
+    }
+    int places = 2 - (int) Math.floor(Math.log10(Math.abs(value)));
+    double unit = Math.pow(10, Math.abs(places));
+    return n(places < 0 ? Math.rint(value / unit) * unit : Math.rint(value * unit) / unit);
+  }
+
   /** A whole number with every digit. */
   public static String n(long value) {
     return Long.toString(value);

@@ -33,6 +33,24 @@ class ShownTest {
     assertThat(Shown.n(value)).isEqualTo(text);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0",
+    "6.3662, 6.37",
+    "-6.3662, -6.37",
+    "866.67, 867",
+    "12975, 13000",
+    "999.6, 1000",
+    "0.083333, 0.0833",
+    "0.0996, 0.0996",
+    "4, 4",
+    "1000, 1000",
+    "NaN, no number"
+  })
+  void aComputedFigureHasThreeSignificantDigits(double value, String text) {
+    assertThat(Shown.about(value)).isEqualTo(text);
+  }
+
   @Test
   void theQuickWayGivesWhatTheExactExpansionGives() {
     Random dice = new Random(5);

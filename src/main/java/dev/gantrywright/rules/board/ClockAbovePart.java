@@ -35,7 +35,7 @@ public final class ClockAbovePart implements Check {
               + mcu.part()
               + " goes to "
               + Shown.hertz(mcu.clockHz()),
-          mcu.source(),
+          mcu.partSource(),
           Remedy.show("correct the clock in the board sheet"));
     }
   }

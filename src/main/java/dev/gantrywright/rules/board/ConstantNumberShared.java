@@ -41,7 +41,7 @@ public final class ConstantNumberShared implements Check {
             constant
                 + " and "
                 + String.join(", ", twins)
-                + " are all number "
+                + " bear the number "
                 + mine.number()
                 + ": the preprocessor cannot tell them apart",
             Remedy.show("give " + constant + " a number of its own in the firmware folder"));

@@ -41,7 +41,7 @@ public final class DataExceedsLargestBank implements Check {
               + n(mcu.ramBytes())
               + ", but its largest bank is "
               + n(largest),
-          mcu.source(),
+          mcu.partSource(),
           Remedy.show("see that the linker script places data in more than one bank"));
     }
   }

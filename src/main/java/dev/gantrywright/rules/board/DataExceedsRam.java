@@ -39,7 +39,7 @@ public final class DataExceedsRam implements Check {
               + mcu.ram().size()
               + " bank"
               + (mcu.ram().size() == 1 ? "" : "s"),
-          mcu.source(),
+          mcu.partSource(),
           Remedy.show("make buffers smaller or switch off features, and build again"));
     }
   }

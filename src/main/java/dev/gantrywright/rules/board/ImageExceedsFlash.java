@@ -44,7 +44,7 @@ public final class ImageExceedsFlash implements Check {
               + " for the loader; "
               + n(bytes - room)
               + " too many",
-          mcu.source(),
+          mcu.partSource(),
           Remedy.show("switch off features that this printer does not need and build again"));
     }
   }

@@ -33,7 +33,7 @@ public final class ImageStartDiffersFromLoader implements Check {
     Mcu mcu = context.mcu().get();
     long wanted = mcu.flashBase() + context.loaderOffset();
     if (address != wanted) {
-      sink.sourced(
+      sink.report(
           "build.image.address",
           "found "
               + Shown.hex(address)
@@ -42,7 +42,6 @@ public final class ImageStartDiffersFromLoader implements Check {
               + " starts what stands at "
               + Shown.hex(wanted)
               + (address == mcu.flashBase() ? ": linked as if there were no loader" : ""),
-          mcu.source(),
           Remedy.show("build with the offset " + Shown.hex(context.loaderOffset())));
     }
   }

@@ -34,7 +34,7 @@ public final class OffsetBeyondFlash implements Check {
               + mcu.part()
               + " ends at "
               + n(mcu.flashBytes()),
-          mcu.source(),
+          mcu.partSource(),
           Remedy.show("correct the loader's offset in the board sheet"));
     }
   }

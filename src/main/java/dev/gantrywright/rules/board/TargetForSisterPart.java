@@ -56,7 +56,7 @@ public final class TargetForSisterPart implements Check {
             + " KiB, RAM "
             + n(here.ramBytes() / 1024)
             + " KiB)",
-        here.source(),
+        here.partSource(),
         fitting.size() == 1
             ? Remedy.review("Build " + fitting.get(0), "board.target", fitting.get(0))
             : Remedy.show("compare memory sizes, clock and pins of both parts before loading"));

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.drivers;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -53,7 +54,7 @@ public final class CurrentAboveMotor implements Check {
                       + ", the motor is rated "
                       + n(rated)
                       + " A: "
-                      + n(100 * (set * set / rated / rated - 1))
+                      + about(100 * (set * set / rated / rated - 1))
                       + " % more heat in the windings"
                       + peak,
                   Remedy.review(

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.drivers;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -50,7 +51,7 @@ public final class CurrentFarBelowMotor implements Check {
                       + ", the motor is rated "
                       + n(rated)
                       + " A: "
-                      + n(100 * set / rated)
+                      + about(100 * set / rated)
                       + " % of its torque",
                   Remedy.review(
                       "Set " + n(better) + " A RMS, 60 % of the rating",

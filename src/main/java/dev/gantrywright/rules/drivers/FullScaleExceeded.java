@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.drivers;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.catalog.CurrentRule;
@@ -53,7 +54,7 @@ public final class FullScaleExceeded implements Check {
                         + " A RMS; "
                         + n(axis.driver().senseOhms())
                         + " Ω make "
-                        + n(most)
+                        + about(most)
                         + " A RMS at full scale",
                     ic.source(),
                     Remedy.review("Set " + n(better) + " A RMS", path, better));

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.drivers;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -51,7 +52,7 @@ public final class MotorRunsHot implements Check {
                         + " A RMS through "
                         + n(ohms)
                         + " Ω: "
-                        + n(watts)
+                        + about(watts)
                         + " W in the windings, about 10 W leave the case by itself",
                     Remedy.review("Set " + n(better) + " A RMS", run.path(), run.valueFor(better)));
               }

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.drivers;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.DriverCurrent;
@@ -70,7 +71,7 @@ public final class MotorTooSlowForSpeed implements Check {
                     path,
                     n(axis.maxSpeed())
                         + " mm/s asks for "
-                        + n(asked)
+                        + about(asked)
                         + " full steps a second; "
                         + n(volts)
                         + " V through "
@@ -78,7 +79,7 @@ public final class MotorTooSlowForSpeed implements Check {
                         + " mH at "
                         + n(amps)
                         + " A RMS make "
-                        + n(most)
+                        + about(most)
                         + " at best",
                     Remedy.review("Limit to " + n(speed) + " mm/s", path, speed));
               }

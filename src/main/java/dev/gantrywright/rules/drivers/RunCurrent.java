@@ -15,8 +15,9 @@ import java.util.Optional;
  * @param byVref whether the reference voltage decides it
  * @param value of the field that decides it
  */
-record RunCurrent(double rmsAmps, String axis, boolean byVref, double value) {
-  static Optional<RunCurrent> of(Context context, String name, Axis axis) {
+public record RunCurrent(double rmsAmps, String axis, boolean byVref, double value) {
+  /** Empty where neither current nor reference voltage tells. */
+  public static Optional<RunCurrent> of(Context context, String name, Axis axis) {
     Double set = axis.driver().current();
     if (set != null) {
       return Optional.of(new RunCurrent(set, name, false, set));

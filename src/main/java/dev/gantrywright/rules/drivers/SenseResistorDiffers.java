@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.drivers;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.machine.DriverSocket;
@@ -41,7 +42,7 @@ public final class SenseResistorDiffers implements Check {
                         + " Ω, the board fits "
                         + n(fitted)
                         + " Ω: the current would be "
-                        + n(stated / fitted)
+                        + about(stated / fitted)
                         + " times what is set",
                     Remedy.review("Take the board's " + n(fitted) + " Ω", path, fitted));
               }

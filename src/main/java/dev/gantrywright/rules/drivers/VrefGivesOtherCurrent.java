@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.drivers;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -52,9 +53,9 @@ public final class VrefGivesOtherCurrent implements Check {
                       + " V at "
                       + n(axis.driver().senseOhms())
                       + " Ω: "
-                      + n(gives.rmsAmps() * Math.sqrt(2))
+                      + about(gives.rmsAmps() * Math.sqrt(2))
                       + " A peak, "
-                      + n(gives.rmsAmps())
+                      + about(gives.rmsAmps())
                       + " A RMS; stated are "
                       + n(set)
                       + " A RMS"
@@ -62,9 +63,9 @@ public final class VrefGivesOtherCurrent implements Check {
                   gives.source(),
                   Remedy.review("Trim to " + n(volts) + " V", path, volts),
                   Remedy.review(
-                      "The current is " + n(gives.rmsAmps()) + " A RMS",
+                      "The current is " + about(gives.rmsAmps()) + " A RMS",
                       "axes." + name + ".driver.current",
-                      Double.parseDouble(n(gives.rmsAmps()))));
+                      Double.parseDouble(about(gives.rmsAmps()))));
             });
   }
 }

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.drivers;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.StepperSpeed;
@@ -43,7 +44,7 @@ public final class WindingTimeConstantUnusual implements Check {
                         + " mH over "
                         + n(ohms)
                         + " Ω: a time constant of "
-                        + n(millis)
+                        + about(millis)
                         + " ms, 0.5 to 5 ms are usual",
                     Remedy.show("check the decimal points on the motor's data sheet"));
               }

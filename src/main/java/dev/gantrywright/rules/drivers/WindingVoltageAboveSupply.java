@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.drivers;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.DriverCurrent;
@@ -44,11 +45,11 @@ public final class WindingVoltageAboveSupply implements Check {
               if (known(volts, amps, ohms) && DriverCurrent.peakOfRms(amps) * ohms > volts * 0.8) {
                 sink.report(
                     "axes." + name + ".motor.ohms",
-                    n(DriverCurrent.peakOfRms(amps))
+                    about(DriverCurrent.peakOfRms(amps))
                         + " A peak through "
                         + n(ohms)
                         + " Ω needs "
-                        + n(DriverCurrent.peakOfRms(amps) * ohms)
+                        + about(DriverCurrent.peakOfRms(amps) * ohms)
                         + " V; a chopper wants well below the supply of "
                         + n(volts)
                         + " V",

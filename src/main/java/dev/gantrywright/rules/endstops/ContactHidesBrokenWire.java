@@ -1,5 +1,6 @@
 package dev.gantrywright.rules.endstops;
 
+import dev.gantrywright.machine.InputPull;
 import dev.gantrywright.rules.Check;
 import dev.gantrywright.rules.Context;
 import dev.gantrywright.rules.Family;
@@ -21,7 +22,7 @@ import dev.gantrywright.rules.Sink;
       "endstops.*.pullUp",
       "endstops.*.fitted"
     },
-    source = "principle \"de-energise to trip\", ISO 13849 and IEC 60204-1 practice")
+    source = "basic safety principle \"use of de-energization\", ISO 13849-2 table D.1 (memory)")
 public final class ContactHidesBrokenWire implements Check {
   @Override
   public void check(Context context, Sink sink) {
@@ -31,6 +32,7 @@ public final class ContactHidesBrokenWire implements Check {
         .forEach(
             (name, endstop) -> {
               if (Levels.fitted(endstop)
+                  && Levels.pull(endstop) != InputPull.DRIVEN
                   && Levels.of(endstop)
                       .filter(levels -> !levels.brokenWireDetected())
                       .isPresent()) {

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.endstops;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.machine.BoardInput;
@@ -58,7 +59,7 @@ public final class FilterDelaysStop implements Check {
                                   + " mm/s for three time constants of "
                                   + n(tau)
                                   + " µs: the axis runs on by "
-                                  + n(onward)
+                                  + about(onward)
                                   + " mm, 0.1 mm is usual at most",
                               Remedy.show(
                                   "home at "

@@ -21,7 +21,7 @@ import dev.gantrywright.rules.Sink;
     summary = "The signal's high level is too low for the input",
     reads = {"endstops.*.voltage", "endstops.*.pin", "endstops.*.fitted", "board.mcu"},
     source =
-        "input high threshold of CMOS parts, 0.7 of the supply at most in the parts' data sheets")
+        "input high threshold in the parts' data sheets, DC characteristics: 0.6 of the supply for AVR parts, 0.7 at most elsewhere (memory)")
 public final class HighLevelTooLow implements Check {
   @Override
   public void check(Context context, Sink sink) {
@@ -35,7 +35,7 @@ public final class HighLevelTooLow implements Check {
                   || context.logicVolts().isEmpty()) {
                 return;
               }
-              double needed = InputLevel.thresholdVolts(0.7, context.logicVolts().get());
+              double needed = InputLevel.thresholdVolts(share(context), context.logicVolts().get());
               if (endstop.voltage() < needed) {
                 sink.report(
                     "endstops." + name + ".voltage",
@@ -49,5 +49,9 @@ public final class HighLevelTooLow implements Check {
                     Remedy.show("feed the sensor so that its high level reaches the board's own"));
               }
             });
+  }
+
+  private static double share(Context context) {
+    return context.mcu().filter(mcu -> mcu.core().equals("AVR")).isPresent() ? 0.6 : 0.7;
   }
 }

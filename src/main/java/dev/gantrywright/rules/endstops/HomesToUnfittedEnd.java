@@ -56,6 +56,7 @@ public final class HomesToUnfittedEnd implements Check {
 
   private static boolean fitted(Context context, String axis, HomeEnd end) {
     Endstop endstop = context.profile().endstops().get(axis + (end == HomeEnd.MIN ? "Min" : "Max"));
-    return endstop != null && Levels.fitted(endstop);
+    // Where nothing is said of an endstop that stands in the profile, it may well be fitted.
+    return endstop != null && !Boolean.FALSE.equals(endstop.fitted());
   }
 }

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.endstops;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.catalog.PullResistor;
@@ -58,7 +59,7 @@ public final class PullUpsInParallel implements Check {
                         + " Ω on the board and "
                         + n(inside)
                         + " Ω in the part make "
-                        + n(board * inside / (board + inside))
+                        + about(board * inside / (board + inside))
                         + " Ω; the board's alone does it");
               }
             });

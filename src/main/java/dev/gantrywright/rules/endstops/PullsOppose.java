@@ -1,5 +1,6 @@
 package dev.gantrywright.rules.endstops;
 
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.catalog.PullResistor;
@@ -61,7 +62,7 @@ public final class PullsOppose implements Check {
                         + " Ω up and "
                         + n(ohms)
                         + " Ω down leave "
-                        + n(volts)
+                        + about(volts)
                         + " V";
               }
               String path = "endstops." + name + ".pullUp";

@@ -55,7 +55,7 @@ public final class ToleranceLostWithPull implements Check {
                         + " then bears "
                         + n(limit)
                         + " V",
-                    mcu.source(),
+                    mcu.familyFacts().source(),
                     Remedy.safe("Switch the part's own pull-up off", path, false));
               }
             });

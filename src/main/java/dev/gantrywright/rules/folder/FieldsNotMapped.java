@@ -50,7 +50,10 @@ public final class FieldsNotMapped implements Check {
     if (!open.isEmpty()) {
       sink.report(
           "build.names",
-          open.size() + " values are stated but mapped to no macro: " + String.join(", ", open));
+          open.size()
+              + (open.size() == 1 ? " value is stated" : " values are stated")
+              + " but mapped to no macro: "
+              + String.join(", ", open));
     }
   }
 }

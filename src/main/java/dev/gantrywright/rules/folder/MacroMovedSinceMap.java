@@ -64,7 +64,7 @@ public final class MacroMovedSinceMap implements Check {
       sink.report(
           "build.names",
           places.size()
-              + " of the mapped macros moved: "
+              + (places.size() == 1 ? " mapped macro moved: " : " mapped macros moved: ")
               + String.join(", ", places.subList(0, Math.min(3, places.size())))
               + (places.size() > 3 ? " and others" : ""),
           new Remedy("Note the new places", Safety.SAFE, edits));

@@ -1,5 +1,6 @@
 package dev.gantrywright.rules.motion;
 
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -35,9 +36,9 @@ public final class AccelerationImplausible implements Check {
                     "found "
                         + n(axis.acceleration())
                         + " mm/s², "
-                        + n(axis.acceleration() / 9806.65)
+                        + about(axis.acceleration() / 9806.65)
                         + " g; a carriage of 0.4 kg then needs "
-                        + n(axis.acceleration() / 1000 * 0.4)
+                        + about(axis.acceleration() / 1000 * 0.4)
                         + " N at the belt",
                     Remedy.show("check the decimal point"));
               }

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.machine.Axis;
@@ -57,9 +58,9 @@ public final class ArmsUnequal implements Check {
     double middle = height(radius, found, 0) - height(radius, wanted, 0);
     double foot = height(radius, found, radius) - height(radius, wanted, radius);
     return "at a radius of half the arm the nozzle stands "
-        + n(Math.abs(middle))
+        + about(Math.abs(middle))
         + " mm wrong over the middle of the bed and "
-        + n(Math.abs(foot))
+        + about(Math.abs(foot))
         + " mm at the foot of the column";
   }
 

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -39,8 +40,8 @@ public final class CrossingTakesLong implements Check {
                         + " mm at "
                         + n(axis.maxSpeed())
                         + " mm/s: "
-                        + n(seconds)
-                        + " s from end to end");
+                        + about(seconds)
+                        + " s from end to end; 60 s are usual at most");
               }
             });
   }

@@ -1,6 +1,8 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.machine.Axis;
@@ -44,7 +46,11 @@ public final class HeightUnlikeBed implements Check {
               + n(x)
               + " x "
               + n(y)
-              + " mm");
+              + " mm; "
+              + about(side / 3)
+              + " to "
+              + n(side * 2)
+              + " mm are usual");
     }
   }
 }

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -34,10 +35,10 @@ public final class HomingFarBelowTopSpeed implements Check {
                     "found "
                         + n(axis.homing().speed())
                         + " mm/s, "
-                        + n(100 * axis.homing().speed() / axis.maxSpeed())
+                        + about(100 * axis.homing().speed() / axis.maxSpeed())
                         + " % of the top speed of "
                         + n(axis.maxSpeed())
-                        + " mm/s");
+                        + " mm/s; 10 to 50 % are usual");
               }
             });
   }

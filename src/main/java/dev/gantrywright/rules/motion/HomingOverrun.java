@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.Trapezoid;
@@ -45,7 +46,7 @@ public final class HomingOverrun implements Check {
                         + " mm/s at "
                         + n(axis.acceleration())
                         + " mm/s²: "
-                        + n(overrun)
+                        + about(overrun)
                         + " mm to stop, about 1 mm is there behind a switch",
                     Remedy.review("Home at " + n(speed) + " mm/s", path, speed));
               }

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -44,8 +45,8 @@ public final class HomingTakesLong implements Check {
                         + " mm at "
                         + n(axis.homing().speed())
                         + " mm/s: "
-                        + n(seconds)
-                        + " s",
+                        + about(seconds)
+                        + " s from end to end; 180 s are usual at most",
                     Remedy.review("Home at " + n(speed) + " mm/s", path, speed));
               }
             });

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.machine.Axis;
@@ -36,11 +37,11 @@ public final class LayerFinerThanSteps implements Check {
       sink.report(
           "axes.z.stepsPerMm",
           "one step is "
-              + n(step)
+              + about(step)
               + " mm, a layer "
               + n(layer)
               + " mm: "
-              + n(layer / step)
+              + about(layer / step)
               + " steps a layer, at least 8 are usual",
           Remedy.show("use more microsteps, a finer screw or thicker layers"));
     }

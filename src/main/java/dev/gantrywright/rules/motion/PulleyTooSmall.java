@@ -1,6 +1,6 @@
 package dev.gantrywright.rules.motion;
 
-import static dev.gantrywright.rules.Shown.n;
+import static dev.gantrywright.rules.Shown.about;
 
 import dev.gantrywright.machine.DriveKind;
 import dev.gantrywright.physics.BeltGeometry;
@@ -39,7 +39,7 @@ public final class PulleyTooSmall implements Check {
                         + " teeth, 12 are the usual least: "
                         + (axis.drive().pitch() == null
                             ? ""
-                            : n(BeltGeometry.pitchDiameterMm(teeth, axis.drive().pitch()))
+                            : about(BeltGeometry.pitchDiameterMm(teeth, axis.drive().pitch()))
                                 + " mm across, ")
                         + "too tight a bend for the cords",
                     Remedy.show("count the teeth again"));

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -39,7 +40,7 @@ public final class RampTimeUnusual implements Check {
                         + " mm/s at "
                         + n(axis.acceleration())
                         + " mm/s² is reached in "
-                        + n(millis)
+                        + about(millis)
                         + " ms; 12 to 600 ms are usual");
               }
             });

@@ -1,6 +1,6 @@
 package dev.gantrywright.rules.motion;
 
-import static dev.gantrywright.rules.Shown.n;
+import static dev.gantrywright.rules.Shown.about;
 
 import dev.gantrywright.machine.Axis;
 import dev.gantrywright.rules.Check;
@@ -31,7 +31,7 @@ public final class ResolutionCoarse implements Check {
         sink.report(
             "axes." + name + ".stepsPerMm",
             "one step is "
-                + n(1 / axis.stepsPerMm())
+                + about(1 / axis.stepsPerMm())
                 + " mm; 0.05 mm is the coarsest that does not show",
             Remedy.show("use more microsteps or a smaller pulley"));
       }

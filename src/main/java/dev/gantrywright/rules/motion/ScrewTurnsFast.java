@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.machine.DriveKind;
@@ -45,7 +46,7 @@ public final class ScrewTurnsFast implements Check {
                         + " mm/s on a lead of "
                         + n(axis.drive().lead())
                         + " mm: "
-                        + n(turns)
+                        + about(turns)
                         + " turns a second, about 10 are usual at most",
                     Remedy.review("Limit to " + n(speed) + " mm/s", path, speed));
               }

@@ -62,6 +62,10 @@ final class Slip {
       offer(1 / drive.ratio(), "leaving out the gear ratio of " + n(drive.ratio()));
       offer(1 / drive.ratio() / drive.ratio(), "a gear ratio turned upside down");
     }
+    double geared = Math.rint(ratio * 2) / 2;
+    if (drive.ratio() == null && drive.kind() == DriveKind.GEAR && geared >= 2 && geared <= 10) {
+      offer(geared, "a gear ratio of " + n(geared) + " that is not stated");
+    }
     if (drive.kind() == DriveKind.BELT) {
       belt(drive, catalog);
     } else if (drive.kind() == DriveKind.SCREW) {

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.Trapezoid;
@@ -46,9 +47,9 @@ public final class SpeedOutOfReach implements Check {
                         + " mm/s at "
                         + n(axis.acceleration())
                         + " mm/s² needs "
-                        + n(needed)
+                        + about(needed)
                         + " mm to speed up and slow down, "
-                        + n(100 * needed / travel)
+                        + about(100 * needed / travel)
                         + " % of the travel of "
                         + n(travel)
                         + " mm",

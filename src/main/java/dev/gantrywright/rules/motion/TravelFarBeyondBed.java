@@ -22,7 +22,8 @@ import java.util.List;
     fix = Rule.Fix.SHOW_ONLY,
     summary = "The travel is much longer than the bed",
     reads = {"axes.*.travelMin", "axes.*.travelMax", "printing.bedX", "printing.bedY"},
-    source = "common practice, no published source")
+    source =
+        "a quarter of the bed and 20 mm more, for parking beside it (common practice, no published source)")
 public final class TravelFarBeyondBed implements Check {
   @Override
   public void check(Context context, Sink sink) {
@@ -47,7 +48,9 @@ public final class TravelFarBeyondBed implements Check {
                 + n(travel)
                 + " mm over a bed of "
                 + n(bed)
-                + " mm",
+                + " mm; "
+                + n(bed * 1.25 + 20)
+                + " mm are usual at most",
             Remedy.show("push the carriage from stop to stop by hand, supply off, and measure"));
       }
     }

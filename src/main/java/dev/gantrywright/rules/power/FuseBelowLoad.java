@@ -28,13 +28,16 @@ import java.util.Map;
       "heaters.*.volts",
       "heaters.*.relayAmps",
       "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
       "axes.*.motor.ohms"
     },
     source = "IEC 60127: a fuse carries its rating; UL 248-14: load to 75 %")
 public final class FuseBelowLoad implements Check {
   @Override
   public void check(Context context, Sink sink) {
-    PowerBudget budget = PowerBudget.of(context.profile()).orElse(null);
+    PowerBudget budget = PowerBudget.of(context).orElse(null);
     if (budget == null) {
       return;
     }

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.power;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.HeaterPower;
@@ -42,9 +43,9 @@ public final class RelayTooSmall implements Check {
                     "found "
                         + n(heater.relayAmps())
                         + " A for "
-                        + n(amps)
+                        + about(amps)
                         + " A: "
-                        + n(100 * amps / heater.relayAmps())
+                        + about(100 * amps / heater.relayAmps())
                         + " % of its rating, 50 % is usual at most",
                     Remedy.show(
                         "fit a relay of at least "

@@ -18,7 +18,7 @@ import dev.gantrywright.rules.Sink;
     summary = "The stop command is empty",
     reads = {"link.stop"},
     source =
-        "IEC 60204-1 9.2.5.4: a stop function must be available at every control station; stopping by a serial line is no emergency stop")
+        "IEC 60204-1:2016 9.2.3.3, stop overrides start; 10.7, an emergency stop is a device of its own (memory)")
 public final class StopCommandEmpty implements Check {
   @Override
   public void check(Context context, Sink sink) {

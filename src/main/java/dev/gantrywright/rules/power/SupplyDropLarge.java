@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.power;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.Wire;
@@ -27,6 +28,9 @@ import dev.gantrywright.rules.Sink;
       "heaters.*.watts",
       "heaters.*.volts",
       "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
       "axes.*.motor.ohms"
     },
     source =
@@ -34,7 +38,7 @@ import dev.gantrywright.rules.Sink;
 public final class SupplyDropLarge implements Check {
   @Override
   public void check(Context context, Sink sink) {
-    PowerBudget budget = PowerBudget.of(context.profile()).orElse(null);
+    PowerBudget budget = PowerBudget.of(context).orElse(null);
     Double wire = context.profile().supply().wire();
     Double length = context.profile().supply().wireLength();
     if (!known(budget, wire, length) || wire <= 0) {
@@ -45,15 +49,15 @@ public final class SupplyDropLarge implements Check {
     if (drop > 0.025 * volts) {
       sink.report(
           "supply.wireLength",
-          n(budget.amps())
+          about(budget.amps())
               + " A through 2 x "
               + n(length)
               + " m of "
               + n(wire)
               + " mm²: "
-              + n(drop)
+              + about(drop)
               + " V lost, "
-              + n(100 * drop / volts)
+              + about(100 * drop / volts)
               + " % of "
               + n(volts)
               + " V",

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.power;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -23,15 +24,18 @@ import dev.gantrywright.rules.Sink;
       "heaters.*.watts",
       "heaters.*.volts",
       "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
       "axes.*.motor.ohms"
     },
-    source = "common practice, no published source")
+    source = "30 to 80 % of the rating (common practice, no published source)")
 public final class SupplyFarAboveLoad implements Check {
   @Override
   public void check(Context context, Sink sink) {
-    PowerBudget budget = PowerBudget.of(context.profile()).orElse(null);
+    PowerBudget budget = PowerBudget.of(context).orElse(null);
     Double rated = context.profile().supply().amps();
-    if (known(budget, rated) && budget.amps() > 0 && budget.amps() < 0.15 * rated) {
+    if (known(budget, rated) && budget.whole() && budget.amps() > 0 && budget.amps() < 0.15 * rated) {
       sink.report(
           "supply.amps",
           "found "
@@ -39,8 +43,8 @@ public final class SupplyFarAboveLoad implements Check {
               + " A; "
               + budget.words()
               + ", "
-              + n(100 * budget.amps() / rated)
-              + " % of it");
+              + about(100 * budget.amps() / rated)
+              + " % of it; 30 to 80 % are usual");
     }
   }
 }

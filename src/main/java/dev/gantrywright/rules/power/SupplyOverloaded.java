@@ -25,13 +25,16 @@ import dev.gantrywright.rules.Sink;
       "heaters.*.watts",
       "heaters.*.volts",
       "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
       "axes.*.motor.ohms"
     },
     source = "I = P / V for each heater; 2 I² R for each motor at rest (Joule)")
 public final class SupplyOverloaded implements Check {
   @Override
   public void check(Context context, Sink sink) {
-    PowerBudget budget = PowerBudget.of(context.profile()).orElse(null);
+    PowerBudget budget = PowerBudget.of(context).orElse(null);
     Double rated = context.profile().supply().amps();
     if (known(budget, rated) && budget.amps() > rated) {
       sink.report(

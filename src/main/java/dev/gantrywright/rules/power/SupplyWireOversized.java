@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.power;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -23,15 +24,18 @@ import dev.gantrywright.rules.Sink;
       "heaters.*.watts",
       "heaters.*.volts",
       "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
       "axes.*.motor.ohms"
     },
     source = "0.6 A/mm² (common practice, no published source); AWG 12 is 3.3 mm² (ASTM B258)")
 public final class SupplyWireOversized implements Check {
   @Override
   public void check(Context context, Sink sink) {
-    PowerBudget budget = PowerBudget.of(context.profile()).orElse(null);
+    PowerBudget budget = PowerBudget.of(context).orElse(null);
     Double wire = context.profile().supply().wire();
-    if (known(budget, wire) && budget.amps() > 0 && budget.amps() < 0.6 * wire) {
+    if (known(budget, wire) && budget.whole() && budget.amps() > 0 && budget.amps() < 0.6 * wire) {
       sink.report(
           "supply.wire",
           "found "
@@ -39,7 +43,7 @@ public final class SupplyWireOversized implements Check {
               + " mm²; "
               + budget.words()
               + ": "
-              + n(budget.amps() / wire)
+              + about(budget.amps() / wire)
               + " A/mm²");
     }
   }

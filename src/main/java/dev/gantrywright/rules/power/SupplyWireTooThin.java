@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.power;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -25,6 +26,9 @@ import dev.gantrywright.rules.Sink;
       "heaters.*.watts",
       "heaters.*.volts",
       "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
       "axes.*.motor.ohms"
     },
     source =
@@ -32,7 +36,7 @@ import dev.gantrywright.rules.Sink;
 public final class SupplyWireTooThin implements Check {
   @Override
   public void check(Context context, Sink sink) {
-    PowerBudget budget = PowerBudget.of(context.profile()).orElse(null);
+    PowerBudget budget = PowerBudget.of(context).orElse(null);
     Double wire = context.profile().supply().wire();
     if (known(budget, wire) && budget.amps() > 6 * wire) {
       sink.report(
@@ -42,7 +46,7 @@ public final class SupplyWireTooThin implements Check {
               + " mm²; "
               + budget.words()
               + ": "
-              + n(budget.amps() / wire)
+              + about(budget.amps() / wire)
               + " A/mm²; at least "
               + n(Math.ceil(budget.amps() / 6 * 100) / 100)
               + " mm²",

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.power;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -25,13 +26,16 @@ import dev.gantrywright.rules.Sink;
       "heaters.*.watts",
       "heaters.*.volts",
       "axes.*.driver.current",
+      "axes.*.driver.vref",
+      "axes.*.driver.senseOhms",
+      "axes.*.driver.ic",
       "axes.*.motor.ohms"
     },
     source = "80 % of the rating for continuous load (common practice, no published source)")
 public final class SupplyWithoutMargin implements Check {
   @Override
   public void check(Context context, Sink sink) {
-    PowerBudget budget = PowerBudget.of(context.profile()).orElse(null);
+    PowerBudget budget = PowerBudget.of(context).orElse(null);
     Double rated = context.profile().supply().amps();
     if (known(budget, rated) && budget.amps() > 0.8 * rated && budget.amps() <= rated) {
       sink.report(
@@ -41,7 +45,7 @@ public final class SupplyWithoutMargin implements Check {
               + " A; "
               + budget.words()
               + ", "
-              + n(100 * budget.amps() / rated)
+              + about(100 * budget.amps() / rated)
               + " % of it; 80 % is usual at most",
           Remedy.show("fit a larger supply, or let bed and hot end heat up one after the other"));
     }

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.serial;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.machine.Parity;
@@ -47,11 +48,11 @@ public final class LineSlowerThanSegments implements Check {
           "serial.baud",
           n(baud.longValue())
               + " bit/s carry "
-              + n(segments)
+              + about(segments)
               + " segments of 40 bytes a second; at "
               + n(speed)
               + " mm/s each must be at least "
-              + n(shortest)
+              + about(shortest)
               + " mm long",
           Remedy.review("250000 bit/s", "serial.baud", 250000));
     }

@@ -31,7 +31,7 @@ public final class PartHasNoUsb implements Check {
               + " has "
               + context.mcu().get().uarts()
               + " UARTs and no USB of its own",
-          context.mcu().get().source(),
+          context.mcu().get().partSource(),
           Remedy.safe("The console runs over a UART", "serial.nativeUsb", false));
     }
   }

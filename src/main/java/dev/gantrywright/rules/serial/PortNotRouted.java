@@ -51,7 +51,7 @@ public final class PortNotRouted implements Check {
       remedies.add(Remedy.show("choose a port that reaches a connector"));
     }
     String what =
-        port.map(p -> index + " is " + p.label() + ", which reaches no connector")
+        port.map(p -> index + " (" + p.label() + "), which reaches no connector")
             .orElse(index + ", which the board does not have");
     String have =
         context.routedPorts().stream()

@@ -24,6 +24,7 @@ public final class SerialRules {
         new BaudUnusual(),
         new PortNotStated(),
         new BaudNotStated(),
-        new UartAbsentFromPart());
+        new UartAbsentFromPart(),
+        new BaudBeyondRecommendation());
   }
 }

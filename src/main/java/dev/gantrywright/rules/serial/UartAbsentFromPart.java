@@ -28,7 +28,8 @@ public final class UartAbsentFromPart implements Check {
       return;
     }
     Mcu mcu = context.mcu().get();
-    if (port.uart() > mcu.uarts()) {
+    int last = mcu.uarts() - (mcu.uartKind().equals("stm32") ? 0 : 1);
+    if (port.uart() > last) {
       sink.sourced(
           "serial.port",
           "port "
@@ -38,8 +39,10 @@ public final class UartAbsentFromPart implements Check {
               + " on the sheet; the "
               + mcu.part()
               + " has "
-              + mcu.uarts(),
-          mcu.source(),
+              + mcu.uarts()
+              + " and counts them from "
+              + (last == mcu.uarts() ? 1 : 0),
+          mcu.partSource(),
           Remedy.show("correct the board sheet"));
     }
   }

@@ -8,9 +8,12 @@ import dev.gantrywright.machine.Parity;
 import dev.gantrywright.machine.Serial;
 import dev.gantrywright.physics.AvrUart;
 import dev.gantrywright.physics.BaudSetting;
+import dev.gantrywright.physics.ReceiverWindow;
 import dev.gantrywright.physics.UartKind;
 import dev.gantrywright.rules.Context;
+import dev.gantrywright.rules.Remedy;
 import dev.gantrywright.rules.Shown;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +22,9 @@ import java.util.Optional;
 record UartRate(Mcu mcu, UartKind kind, long clockHz, long baud, int frameBits) {
   // Common practice, no published source; an ideal pair of ends bears 5 % together at ten bits.
   private static final double LIMIT_PERCENT = 2.0;
+
+  // What is left for the other end: common practice, no published source.
+  private static final double OTHER_END_PERCENT = 1.0;
 
   /** Empty where rate, part or clock is unknown, or the console does not run over a UART. */
   static Optional<UartRate> of(Context context) {
@@ -43,8 +49,36 @@ record UartRate(Mcu mcu, UartKind kind, long clockHz, long baud, int frameBits) 
         .map(known -> new UartRate(mcu, known, clock, serial.baud(), bits + parity));
   }
 
+  /** Whether the rate is as near as the part's manual asks for. */
   boolean fits() {
     return fits(baud);
+  }
+
+  /** Whether a receiver follows all the same, with something left for the other end. */
+  boolean bears() {
+    return fits() || kind == UartKind.AVR && (follows(false) || follows(true));
+  }
+
+  private boolean follows(boolean doubleSpeed) {
+    ReceiverWindow window = AvrUart.window(bits(), doubleSpeed);
+    double sender = (1 / (1 + AvrUart.setting(clockHz, baud, doubleSpeed).errorPercent() / 100) - 1) * 100;
+    return window.accepts(sender - OTHER_END_PERCENT) && window.accepts(sender + OTHER_END_PERCENT);
+  }
+
+  /** The better neighbours, each to be looked at: the console must change as well. */
+  List<Remedy> remedies() {
+    List<Remedy> remedies = new ArrayList<>();
+    for (long better : neighbours()) {
+      remedies.add(
+          Remedy.review(
+              n(better) + " bit/s, out by " + Shown.percent(errorAt(better)),
+              "serial.baud",
+              (int) better));
+    }
+    if (remedies.isEmpty()) {
+      remedies.add(Remedy.show("choose a rate that the clock divides to"));
+    }
+    return remedies;
   }
 
   private boolean fits(long rate) {
@@ -96,15 +130,19 @@ record UartRate(Mcu mcu, UartKind kind, long clockHz, long baud, int frameBits) 
 
   String source() {
     return kind == UartKind.AVR
-        ? mcu.source() + "; \"Recommended Maximum Receiver Baud Rate Error\""
-        : mcu.source();
+        ? "ATmega48A to 328P data sheet DS40002061A tables 20-2 and 20-3, \"Recommended Max Receiver Error\", the same USART"
+        : mcu.familyFacts().source();
   }
 
   private AvrMode avr(long rate, boolean doubleSpeed) {
-    int bits = Math.max(5, Math.min(10, frameBits));
     return new AvrMode(
         AvrUart.setting(clockHz, rate, doubleSpeed),
-        AvrUart.recommendedErrorPercent(bits, doubleSpeed));
+        AvrUart.recommendedErrorPercent(bits(), doubleSpeed));
+  }
+
+  /** Data and parity bits, as the AVR tables have them. */
+  private int bits() {
+    return Math.max(5, Math.min(10, frameBits));
   }
 
   private record AvrMode(BaudSetting setting, double limit) {

@@ -19,9 +19,9 @@ import dev.gantrywright.rules.Sink;
     family = Family.THERMAL,
     fix = Rule.Fix.REVIEW,
     summary = "A hot end is switched hard on and off",
-    reads = {"heaters.*.control", "heaters.*.maximum", "heaters.*.volts"},
+    reads = {"heaters.*.control", "heaters.*.maximum"},
     source =
-        "swing of an on-off controller: heating rate times dead time (Ziegler and Nichols 1942); some K in hot ends (common practice, no published source)")
+        "swing of an on-off controller: heating rate times dead time (identity); some K in hot ends (common practice, no published source)")
 public final class BangBangOnNozzle implements Check {
   @Override
   public void check(Context context, Sink sink) {

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.thermal;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.catalog.Mcu;
@@ -65,7 +66,7 @@ public final class ConverterTooCoarse implements Check {
                         + " °C one count of "
                         + bits
                         + " bits is "
-                        + n(kelvin)
+                        + about(kelvin)
                         + " K ("
                         + sensor.name()
                         + " under "

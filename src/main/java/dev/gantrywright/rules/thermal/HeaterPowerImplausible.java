@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.thermal;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -21,7 +22,7 @@ import dev.gantrywright.rules.Sink;
     summary = "The heater's power is out of proportion to what it heats",
     reads = {"heaters.*.watts", "heaters.*.maximum", "printing.bedX", "printing.bedY"},
     source =
-        "15 to 100 W for hot ends, 0.1 to 1.5 W/cm² for beds (common practice, no published source)")
+        "20 to 100 W for hot ends, 0.2 to 1 W/cm² for beds (common practice, no published source)")
 public final class HeaterPowerImplausible implements Check {
   @Override
   public void check(Context context, Sink sink) {
@@ -58,7 +59,7 @@ public final class HeaterPowerImplausible implements Check {
                           + " x "
                           + n(y)
                           + " mm: "
-                          + n(density)
+                          + about(density)
                           + " W/cm², 0.2 to 1 W/cm² are usual",
                       Remedy.show("measure its resistance, supply off: P = V² / R"));
                 }

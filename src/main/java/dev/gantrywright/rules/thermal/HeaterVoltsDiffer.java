@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.thermal;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.HeaterPower;
@@ -43,7 +44,7 @@ public final class HeaterVoltsDiffer implements Check {
                   heater.watts() == null
                       ? ""
                       : ", "
-                          + n(heater.watts() * times)
+                          + about(heater.watts() * times)
                           + " W in the place of "
                           + n(heater.watts())
                           + " W";
@@ -54,7 +55,7 @@ public final class HeaterVoltsDiffer implements Check {
                       + " V on a supply of "
                       + n(supply)
                       + " V: "
-                      + n(times)
+                      + about(times)
                       + " times its power"
                       + watts,
                   Remedy.show(

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.thermal;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.rules.Check;
@@ -18,7 +19,7 @@ import dev.gantrywright.rules.Sink;
     family = Family.THERMAL,
     summary = "The temperature limit is far below the rating of the heated part",
     reads = {"heaters.*.maximum", "heaters.*.rated"},
-    source = "common practice, no published source")
+    source = "10 to 20 K below the rating (common practice, no published source)")
 public final class LimitFarBelowRating implements Check {
   @Override
   public void check(Context context, Sink sink) {
@@ -39,8 +40,8 @@ public final class LimitFarBelowRating implements Check {
                         + " is rated "
                         + n(heater.rated())
                         + " °C: "
-                        + n(100 * heater.maximum() / heater.rated())
-                        + " % of it");
+                        + about(100 * heater.maximum() / heater.rated())
+                        + " % of it; a limit 10 to 20 K below it is usual");
               }
             });
   }

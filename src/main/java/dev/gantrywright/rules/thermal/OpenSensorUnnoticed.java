@@ -28,7 +28,7 @@ import dev.gantrywright.rules.Sink;
       "board.mcu"
     },
     source =
-        "reading of an open input: the highest count but one under the pull-up; room at 5 °C or more (common practice, no published source)")
+        "an NTC grows without bound as it cools, so an open wire reads as deep cold (identity); rooms of 5 °C or more (common practice, no published source)")
 public final class OpenSensorUnnoticed implements Check {
   @Override
   public void check(Context context, Sink sink) {

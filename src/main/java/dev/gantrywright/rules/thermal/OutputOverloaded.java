@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.thermal;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.machine.HeaterOutput;
@@ -46,7 +47,7 @@ public final class OutputOverloaded implements Check {
                         + " W at "
                         + n(heater.volts())
                         + " V: "
-                        + n(amps)
+                        + about(amps)
                         + " A; output "
                         + heater.output()
                         + " is rated "

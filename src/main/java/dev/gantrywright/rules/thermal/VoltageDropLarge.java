@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.thermal;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.HeaterPower;
@@ -42,19 +43,19 @@ public final class VoltageDropLarge implements Check {
               if (drop > 0.03 * heater.volts()) {
                 sink.report(
                     "heaters." + name + ".wireLength",
-                    n(amps)
+                    about(amps)
                         + " A through 2 x "
                         + n(heater.wireLength())
                         + " m of "
                         + n(heater.wire())
                         + " mm²: "
-                        + n(drop)
+                        + about(drop)
                         + " V lost, "
-                        + n(100 * drop / heater.volts())
+                        + about(100 * drop / heater.volts())
                         + " % of "
                         + n(heater.volts())
                         + " V, "
-                        + n(drop * amps)
+                        + about(drop * amps)
                         + " W in the cable",
                     Remedy.show("fit thicker or shorter wires"));
               }

@@ -1,6 +1,7 @@
 package dev.gantrywright.rules.thermal;
 
 import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.physics.HeaterPower;
@@ -40,9 +41,9 @@ public final class WireOversized implements Check {
                     "found "
                         + n(heater.wire())
                         + " mm² for "
-                        + n(amps)
+                        + about(amps)
                         + " A: "
-                        + n(amps / heater.wire())
+                        + about(amps / heater.wire())
                         + " A/mm²");
               }
             });
