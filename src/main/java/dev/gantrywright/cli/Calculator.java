@@ -51,6 +51,14 @@ abstract class Calculator implements Callable<Integer> {
     return value;
   }
 
+  /** The value of an option that counts something. */
+  final double whole(double value, String option) {
+    if (value != Math.rint(value)) {
+      throw problem(option + " is a count: give a whole number, not " + value);
+    }
+    return value;
+  }
+
   /** Refuses an option that does not go with the others. */
   final void refuse(boolean given, String option, String why) {
     if (given) {

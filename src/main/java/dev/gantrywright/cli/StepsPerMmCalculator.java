@@ -52,6 +52,8 @@ final class StepsPerMmCalculator extends Calculator {
 
   @Override
   Answer answer() {
+    whole(fullSteps, "--full-steps");
+    whole(microsteps, "--microsteps");
     boolean belt = beltPitch != null || teeth != null;
     long drives =
         Stream.of(belt ? true : null, lead, gearDiameter).filter(Objects::nonNull).count();
@@ -60,7 +62,7 @@ final class StepsPerMmCalculator extends Calculator {
     }
     if (belt) {
       double pitch = needed(beltPitch, "--belt-pitch", "the distance between teeth in mm");
-      double count = needed(teeth, "--teeth", "the teeth of the pulley");
+      double count = whole(needed(teeth, "--teeth", "the teeth of the pulley"), "--teeth");
       return answer(
           StepsPerMm.belt(fullSteps, microsteps, pitch, count, ratio),
           "full steps x microsteps x ratio / (pitch x teeth)");

@@ -36,6 +36,7 @@ final class PrinterPart {
                 + " A; fuse "
                 + subject.value("supply.fuseAmps")
                 + " A"));
+    arms(subject, facts);
     facts.add(Texts.code("Profile", subject.printer().file().getFileName().toString()));
     facts.add(Texts.code("SHA-256 of its values", subject.state().sha256()));
     blocks.add(new Block.Facts(facts));
@@ -44,6 +45,20 @@ final class PrinterPart {
     endstops(subject, blocks);
     heaters(subject, blocks);
     return new Section("printer", "Printer", blocks);
+  }
+
+  /** The arms of a delta printer; others have none to speak of. */
+  private static void arms(Subject subject, List<Block.Fact> facts) {
+    List<String> lengths =
+        subject.profile().axes().entrySet().stream()
+            .filter(axis -> axis.getValue().armLength() != null)
+            .map(
+                axis ->
+                    axis.getKey() + " " + subject.value("axes." + axis.getKey() + ".armLength"))
+            .toList();
+    if (!lengths.isEmpty()) {
+      facts.add(Texts.fact("Arms, mm", String.join(", ", lengths)));
+    }
   }
 
   private static void travel(Subject subject, List<Block> blocks) {

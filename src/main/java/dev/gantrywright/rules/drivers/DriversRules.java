@@ -31,6 +31,9 @@ public final class DriversRules {
         new SocketNotOnBoard(),
         new SocketShared(),
         new WindingTimeConstantUnusual(),
-        new DriverRunsHot());
+        new DriverRunsHot(),
+        new LineWithoutAddresses(),
+        new MicrostepsNeedLine(),
+        new SenseResistorNotStated());
   }
 }

@@ -34,6 +34,7 @@ public final class EndstopsRules {
         new InputNotStated(),
         new InterruptWithoutFilter(),
         new PullUpsInParallel(),
-        new ThreeWireVoltageUnusual());
+        new ThreeWireVoltageUnusual(),
+        new InterruptLineShared());
   }
 }

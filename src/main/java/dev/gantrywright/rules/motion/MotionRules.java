@@ -46,6 +46,7 @@ public final class MotionRules {
         new HeightUnlikeBed(),
         new LayerHeightUnusual(),
         new PrintingSpeedUnusual(),
-        new ArmsUnequal());
+        new ArmsUnequal(),
+        new ColumnsHomeDown());
   }
 }

@@ -26,6 +26,8 @@ public final class PowerRules {
         new SupplyWireTooThin(),
         new CableLengthImplausible(),
         new SupplyFarAboveLoad(),
-        new SupplyWireOversized());
+        new SupplyWireOversized(),
+        new FuseNotStated(),
+        new CutoffFarAboveRating());
   }
 }

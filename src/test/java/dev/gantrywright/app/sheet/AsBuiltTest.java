@@ -26,7 +26,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -110,6 +112,26 @@ class AsBuiltTest {
         .anySatisfy(row -> assertThat(row.get(3).text()).isEqualTo("serial.port = 1"));
     assertThat(standing(sheet, "Write").sign()).isEqualTo(Sign.FINE);
     assertThat(sheet.open()).doesNotContain("Firmware and settings written");
+  }
+
+  @Test
+  void theArmsOfADeltaPrinterStandAmongItsFacts() throws Exception {
+    assertThat(facts(section(sheet(), "printer"))).doesNotContainKey("Arms, mm");
+    PrinterProfile delta = ProfileStore.read(heron);
+    for (String axis : List.of("x", "y", "z")) {
+      delta = ProfileValues.with(delta, "axes." + axis + ".armLength", 215.5);
+    }
+    ProfileStore.save(delta, heron);
+
+    assertThat(facts(section(sheet(), "printer")))
+        .containsEntry("Arms, mm", "x 215.5, y 215.5, z 215.5");
+  }
+
+  private static Map<String, String> facts(Section section) {
+    return section.blocks().stream()
+        .filter(Block.Facts.class::isInstance)
+        .flatMap(block -> ((Block.Facts) block).facts().stream())
+        .collect(Collectors.toMap(Block.Fact::label, fact -> fact.value().text()));
   }
 
   @Test
