@@ -61,7 +61,8 @@ class LearnerTest {
   void armsOfADeltaPrinterAreLearnedFromAListAndOneByOne() {
     NameMap list = learn("#define ARM_LENGTH { 215.0, 215.0, 214.8 } // X, Y, Z, mm\n");
     assertThat(list.entry("axes.z.armLength").map(NameEntry::element)).contains(2);
-    NameMap single = learn("#define ROD_ARM_X 215.0\n#define ROD_ARM_Y 215.0\n#define ROD_ARM_Z 214.8\n");
+    NameMap single =
+        learn("#define ROD_ARM_X 215.0\n#define ROD_ARM_Y 215.0\n#define ROD_ARM_Z 214.8\n");
     assertThat(single.entry("axes.y.armLength").map(NameEntry::macro)).contains("ROD_ARM_Y");
   }
 

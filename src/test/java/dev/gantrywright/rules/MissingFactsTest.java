@@ -69,8 +69,7 @@ class MissingFactsTest {
   void nothingOpenedBesideTheProfileTripsNoRule() {
     for (String name : Workshop.CLEAN) {
       CheckInput alone =
-          new CheckInput(
-              Workshop.printer(name).profile(), null, null, null, Workshop.CATALOG);
+          new CheckInput(Workshop.printer(name).profile(), null, null, null, Workshop.CATALOG);
       assertThat(BOOK.check(alone))
           .noneMatch(finding -> finding.family() == Family.INTERNAL)
           .noneMatch(finding -> finding.family() == Family.FOLDER)

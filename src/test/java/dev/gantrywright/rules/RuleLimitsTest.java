@@ -66,8 +66,7 @@ class RuleLimitsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("cases")
   void aRuleSpeaksOnOneSideOfItsLimit(String name, Case one) {
-    List<Finding> found =
-        BOOK.only(one.id()).check(Workshop.printer(one.printer(), one.patch()));
+    List<Finding> found = BOOK.only(one.id()).check(Workshop.printer(one.printer(), one.patch()));
     if (one.path().equals("silent")) {
       assertThat(found).isEmpty();
       return;

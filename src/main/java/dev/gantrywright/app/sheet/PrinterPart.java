@@ -53,8 +53,7 @@ final class PrinterPart {
         subject.profile().axes().entrySet().stream()
             .filter(axis -> axis.getValue().armLength() != null)
             .map(
-                axis ->
-                    axis.getKey() + " " + subject.value("axes." + axis.getKey() + ".armLength"))
+                axis -> axis.getKey() + " " + subject.value("axes." + axis.getKey() + ".armLength"))
             .toList();
     if (!lengths.isEmpty()) {
       facts.add(Texts.fact("Arms, mm", String.join(", ", lengths)));

@@ -66,7 +66,9 @@ public final class MicrostepsNeedLine implements Check {
   /** The nearest by ratio. */
   private static int nearest(SortedSet<Integer> pins, int wanted) {
     return pins.stream()
-        .min(Comparator.comparingDouble((Integer have) -> Math.abs(Math.log((double) have / wanted))))
+        .min(
+            Comparator.comparingDouble(
+                (Integer have) -> Math.abs(Math.log((double) have / wanted))))
         .orElseThrow();
   }
 }

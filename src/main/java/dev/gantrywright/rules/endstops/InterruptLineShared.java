@@ -22,7 +22,8 @@ import java.util.regex.Pattern;
     fix = Rule.Fix.REVIEW,
     summary = "Two endstops ask for the same interrupt line",
     reads = {"endstops.*.interrupt", "endstops.*.pin", "endstops.*.fitted", "board.mcu"},
-    source = "STM32 reference manuals, EXTI line mapping: line n belongs to pin n of one port at a time")
+    source =
+        "STM32 reference manuals, EXTI line mapping: line n belongs to pin n of one port at a time")
 public final class InterruptLineShared implements Check {
   private static final Pattern PIN = Pattern.compile("P[A-K]([0-9]{1,2})");
 

@@ -19,7 +19,8 @@ import java.util.stream.Collectors;
     fix = Rule.Fix.SHOW_ONLY,
     summary = "The macro is defined again further down, with another value",
     reads = {"**"},
-    source = "ISO/IEC 9899 6.10.3 forbids it; compilers report it and take the later one (common practice, no published source)")
+    source =
+        "ISO/IEC 9899 6.10.3 forbids it; compilers report it and take the later one (common practice, no published source)")
 public final class MacroRedefinedLater implements Check {
   @Override
   public void check(Context context, Sink sink) {

@@ -21,7 +21,8 @@ import java.util.List;
     fix = Rule.Fix.REVIEW,
     summary = "A column of a delta printer homes downward",
     reads = {"kinematics", "axes.*.homing.end"},
-    source = "geometry of three columns: the carriages have nothing below them to stop at; endstops at the top (common practice, no published source)")
+    source =
+        "geometry of three columns: the carriages have nothing below them to stop at; endstops at the top (common practice, no published source)")
 public final class ColumnsHomeDown implements Check {
   @Override
   public void check(Context context, Sink sink) {

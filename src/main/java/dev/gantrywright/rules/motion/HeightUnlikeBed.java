@@ -2,7 +2,6 @@ package dev.gantrywright.rules.motion;
 
 import static dev.gantrywright.rules.Known.known;
 import static dev.gantrywright.rules.Shown.about;
-import static dev.gantrywright.rules.Shown.about;
 import static dev.gantrywright.rules.Shown.n;
 
 import dev.gantrywright.machine.Axis;

@@ -20,7 +20,8 @@ import dev.gantrywright.rules.Sink;
     fix = Rule.Fix.SHOW_ONLY,
     summary = "The thermal cut-off opens only when the heated part is past its rating",
     reads = {"heaters.*.cutoff", "heaters.*.rated"},
-    source = "IEC 60691: a thermal-link opens at its rated functioning temperature, not before; 20 K above the rating (common practice, no published source)")
+    source =
+        "IEC 60691: a thermal-link opens at its rated functioning temperature, not before; 20 K above the rating (common practice, no published source)")
 public final class CutoffFarAboveRating implements Check {
   @Override
   public void check(Context context, Sink sink) {

@@ -17,7 +17,8 @@ import dev.gantrywright.rules.Sink;
     family = Family.POWER,
     summary = "It is not stated that a fuse guards the wires from the supply",
     reads = {"supply.fuseAmps", "supply.amps"},
-    source = "principle: a fuse protects the conductor behind it (IEC 60364-4-43); local wiring rules go first")
+    source =
+        "principle: a fuse protects the conductor behind it (IEC 60364-4-43); local wiring rules go first")
 public final class FuseNotStated implements Check {
   @Override
   public void check(Context context, Sink sink) {

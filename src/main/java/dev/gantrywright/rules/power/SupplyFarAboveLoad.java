@@ -35,7 +35,10 @@ public final class SupplyFarAboveLoad implements Check {
   public void check(Context context, Sink sink) {
     PowerBudget budget = PowerBudget.of(context).orElse(null);
     Double rated = context.profile().supply().amps();
-    if (known(budget, rated) && budget.whole() && budget.amps() > 0 && budget.amps() < 0.15 * rated) {
+    if (known(budget, rated)
+        && budget.whole()
+        && budget.amps() > 0
+        && budget.amps() < 0.15 * rated) {
       sink.report(
           "supply.amps",
           "found "

@@ -61,7 +61,8 @@ record UartRate(Mcu mcu, UartKind kind, long clockHz, long baud, int frameBits) 
 
   private boolean follows(boolean doubleSpeed) {
     ReceiverWindow window = AvrUart.window(bits(), doubleSpeed);
-    double sender = (1 / (1 + AvrUart.setting(clockHz, baud, doubleSpeed).errorPercent() / 100) - 1) * 100;
+    double sender =
+        (1 / (1 + AvrUart.setting(clockHz, baud, doubleSpeed).errorPercent() / 100) - 1) * 100;
     return window.accepts(sender - OTHER_END_PERCENT) && window.accepts(sender + OTHER_END_PERCENT);
   }
 
