@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * Checks printers by the rule book. Safe for use by several threads.
@@ -26,7 +27,8 @@ public record Checking(RuleBook book, Catalog catalog) {
 
   /** With the rules and the facts that ship with the program. */
   public static Checking shipped() {
-    return new Checking(StandardBook.open(), Catalog.shipped());
+    Early<Catalog> facts = Early.of("facts", Catalog::shipped);
+    return new Checking(StandardBook.open(), facts.get());
   }
 
   /**
@@ -80,16 +82,34 @@ public record Checking(RuleBook book, Catalog catalog) {
    */
   public <T> boolean stream(
       List<Path> files, Path folder, Function<Result, T> each, Predicate<T> take) {
+    return stream(() -> this, files, folder, each, take);
+  }
+
+  /**
+   * The same with rules and facts that may still be on their way: the first printers are opened
+   * meanwhile.
+   */
+  public static <T> boolean stream(
+      Supplier<Checking> checking,
+      List<Path> files,
+      Path folder,
+      Function<Result, T> each,
+      Predicate<T> take) {
     Opening opening = new Opening();
     ThreadLocal<Checked> before = new ThreadLocal<>();
     return new InOrder(Runtime.getRuntime().availableProcessors())
-        .run(files, file -> each.apply(open(opening, file, folder, before)), take);
+        .run(files, file -> each.apply(open(checking, opening, file, folder, before)), take);
   }
 
-  private Result open(Opening opening, Path file, Path folder, ThreadLocal<Checked> before) {
+  private static Result open(
+      Supplier<Checking> checking,
+      Opening opening,
+      Path file,
+      Path folder,
+      ThreadLocal<Checked> before) {
     try {
       OpenPrinter printer = opening.open(file, folder);
-      Checked checked = after(before.get(), printer);
+      Checked checked = checking.get().after(before.get(), printer);
       before.set(checked);
       return new Result(file, printer, findings(printer, checked), null);
     } catch (ProfileProblem e) {

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 
 /**
  * One run of {@code check}: prints each printer's findings as they come, in the order of the files.
@@ -47,12 +48,12 @@ final class CheckRun {
   }
 
   /** Runs it, and returns the exit status. */
-  int of(Checking checking, List<Path> files, Path folder) {
+  int of(Supplier<Checking> checking, List<Path> files, Path folder) {
     CountDownLatch printed = new CountDownLatch(1);
     Thread onExit = new Thread(() -> stop(printed), "end the check");
     Runtime.getRuntime().addShutdownHook(onExit);
     try {
-      boolean whole = checking.stream(files, folder, this::part, this::print);
+      boolean whole = Checking.stream(checking, files, folder, this::part, this::print);
       progress.clear();
       end(whole, files.size());
     } finally {

@@ -1,6 +1,7 @@
 package dev.gantrywright.cli;
 
 import dev.gantrywright.app.Checking;
+import dev.gantrywright.app.Early;
 import dev.gantrywright.machine.ProfileLines;
 import dev.gantrywright.report.FindingsJson;
 import dev.gantrywright.report.FindingsJunit;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -86,8 +88,9 @@ final class CheckVerb implements Callable<Integer> {
     if (folder != null && !Files.isDirectory(folder)) {
       throw new UsageProblem(folder + ": there is no such directory; give the firmware folder");
     }
-    Checking checking = Checking.shipped();
+    Early<Checking> checking = Early.of("rule book", Checking::shipped);
     List<Path> files = files();
+    ShortRun.tell(files.size());
     boolean pageHint = format == Format.text && Terminal.is(Terminal.OUT);
     CheckRun run =
         new CheckRun(
@@ -121,12 +124,12 @@ final class CheckVerb implements Callable<Integer> {
     }
   }
 
-  private FindingsLayout layout(Checking checking) {
+  private FindingsLayout layout(Supplier<Checking> checking) {
     return switch (format) {
       case text -> new FindingsText(WIDTH, Help.Ansi.AUTO.enabled());
       case json -> new FindingsJson();
-      case sarif -> sarif(checking);
-      case junit -> new FindingsJunit(checking.book().rules());
+      case sarif -> sarif(checking.get());
+      case junit -> new FindingsJunit(checking.get().book().rules());
     };
   }
 

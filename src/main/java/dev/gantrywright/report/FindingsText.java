@@ -85,14 +85,14 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
     level(text, finding.level());
     pad(text, finding.id(), ID);
     text.add(finding.path()).add("\n");
-    wrap(text, finding.summary() + ": " + finding.evidence());
+    wrap(text, finding.summary() + ": ", finding.evidence());
     if (profile.sorted().returned().contains(finding)) {
-      wrap(text, "was waived on other facts");
+      wrap(text, "was waived on other facts", "");
     }
     for (Remedy remedy : finding.remedies()) {
-      wrap(text, "remedy (" + remedy.safety().word() + "): " + remedy.title());
+      wrap(text, "remedy (" + remedy.safety().word() + "): ", remedy.title());
     }
-    wrap(text, "source: " + finding.source());
+    wrap(text, "source: ", finding.source());
   }
 
   private void waived(Utf8Text text, ProfileFindings profile) {
@@ -107,7 +107,7 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
       pad(text, finding.level().word(), LEVEL);
       pad(text, finding.id(), ID);
       text.add(finding.path()).add("\n");
-      wrap(text, "because: " + entry.getValue().reason());
+      wrap(text, "because: ", entry.getValue().reason());
     }
     for (String idle : profile.sorted().idle()) {
       text.add("    ");
@@ -117,20 +117,8 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
   }
 
   /** Breaks the words into lines that stand under the place. */
-  private void wrap(Utf8Text text, String words) {
-    int room = Math.max(LEAST_TEXT, width - INDENT);
-    int from = 0;
-    while (words.length() - from > room) {
-      int space = words.lastIndexOf(' ', from + room);
-      int cut = space <= from ? from + room : space;
-      cut -= Character.isHighSurrogate(words.charAt(cut - 1)) ? 1 : 0;
-      text.add(MARGIN).add(words, from, cut).add("\n");
-      from = cut;
-      while (from < words.length() && Character.isWhitespace(words.charAt(from))) {
-        from++;
-      }
-    }
-    text.add(MARGIN).add(words, from, words.length()).add("\n");
+  private void wrap(Utf8Text text, String lead, String words) {
+    text.wrapped(MARGIN, Math.max(LEAST_TEXT, width - INDENT), lead, words);
   }
 
   /** How many findings of each level, worst first. */
@@ -154,7 +142,7 @@ public record FindingsText(int width, boolean colour) implements FindingsLayout 
   }
 
   private static void pad(Utf8Text text, String word, int columns) {
-    text.add(word).add(" ".repeat(Math.max(1, columns - word.length())));
+    text.add(word).add(MARGIN, 0, Math.max(1, columns - word.length()));
   }
 
   private void bold(Utf8Text text, String words) {

@@ -3,9 +3,12 @@ package dev.gantrywright.rules;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds what somebody probably meant: Damerau's edits, optimal string alignment. */
 public final class NearMiss {
+  private static final Pattern NOT_PLAIN = Pattern.compile("[^a-z0-9]");
+
   private NearMiss() {}
 
   /**
@@ -30,7 +33,7 @@ public final class NearMiss {
   }
 
   private static String plain(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+    return NOT_PLAIN.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
   }
 
   static int distance(String a, String b) {

@@ -26,7 +26,7 @@ public final class FeedAxisHomes implements Check {
         .axes()
         .forEach(
             (name, axis) -> {
-              if (name.matches("e[0-9]*") && axis.homing().end() != null) {
+              if (FeedAxis.named(name) && axis.homing().end() != null) {
                 String path = "axes." + name + ".homing.end";
                 sink.report(
                     path,

@@ -26,7 +26,7 @@ public final class FeedImplausiblyFast implements Check {
         .axes()
         .forEach(
             (name, axis) -> {
-              if (name.matches("e[0-9]*") && axis.maxSpeed() != null && axis.maxSpeed() > 150) {
+              if (FeedAxis.named(name) && axis.maxSpeed() != null && axis.maxSpeed() > 150) {
                 sink.report(
                     "axes." + name + ".maxSpeed",
                     "found " + n(axis.maxSpeed()) + " mm/s; 20 to 120 mm/s are usual");
