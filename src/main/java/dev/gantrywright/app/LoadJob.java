@@ -113,6 +113,15 @@ public final class LoadJob {
    * @throws LoadProblem where the card does not take it
    */
   public Done run(Request r) throws Refused, LoadProblem, IOException {
+    return run(r, () -> false);
+  }
+
+  /**
+   * The same for somebody who may change their mind.
+   *
+   * @param stopped asked before the image gets its name; true takes it back
+   */
+  public Done run(Request r, BooleanSupplier stopped) throws Refused, LoadProblem, IOException {
     Optional<String> refusal = r.verdict().flatMap(v -> v.refusal(r.reason()));
     if (refusal.isPresent()) {
       throw new Refused(refusal.get());
@@ -130,7 +139,8 @@ public final class LoadJob {
     Optional<String> renamedTo = sheet.map(s -> s.loader().renamedTo());
     Optional<String> before =
         renamedTo.isPresent() ? ReturnedCard.hashOf(r.card(), renamedTo.get()) : Optional.empty();
-    CopyReport report = new VerifiedCopy(r.card(), kept(), clock, steps).copy(r.image(), r.name());
+    CopyReport report =
+        new VerifiedCopy(r.card(), kept(), clock, steps, stopped).copy(r.image(), r.name());
     PendingLoad pending =
         new PendingLoad(
             r.name(),

@@ -125,7 +125,7 @@ final class BuildVerb implements Callable<Integer> {
             printer.folder());
     try {
       Files.createDirectories(folder.toAbsolutePath().getParent());
-      Manifest manifest = Export.write(plan, folder, true, ExportProgress.none(), () -> false);
+      Manifest manifest = written(plan, folder);
       history.keep(spec, profile, past -> past.exported(printer, plan, manifest, folder));
     } catch (ExportException | IOException e) {
       throw new DeviceProblem(e.getMessage(), e);
@@ -137,18 +137,33 @@ final class BuildVerb implements Callable<Integer> {
     }
   }
 
+  private Manifest written(PatchPlan plan, Path folder) throws ExportException {
+    try (CtrlC stop = new CtrlC()) {
+      try {
+        return Export.write(plan, folder, true, ExportProgress.none(), stop::pressed);
+      } catch (ExportException cut) {
+        stop.tell(Printed.err(spec), cut);
+        throw cut;
+      }
+    }
+  }
+
   private Integer build(BuildJob job, BuildPrinter out, Path folder, OpenPrinter printer)
       throws IOException {
     job.history().usual().ifPresent(out::usual);
-    Thread stop = new Thread(job::cancel, "end the build");
-    Runtime.getRuntime().addShutdownHook(stop);
-    BuildJob.Done done = job.run();
-    try {
-      Runtime.getRuntime().removeShutdownHook(stop);
-    } catch (IllegalStateException e) {
-      // The program is going down and the hook is at work: nothing is left to take off.
-      return ExitStatus.FINDINGS;
+    try (CtrlC stop = new CtrlC(job::cancel)) {
+      BuildJob.Done done = job.run();
+      if (stop.pressed()) {
+        Printed.err(spec).println("build cancelled; nothing that it started is left running");
+        return ExitStatus.FINDINGS;
+      }
+      return done(job, out, folder, printer, done);
     }
+  }
+
+  private Integer done(
+      BuildJob job, BuildPrinter out, Path folder, OpenPrinter printer, BuildJob.Done done)
+      throws IOException {
     if (done.build().outcome() == BuildResult.Outcome.NOT_STARTED) {
       throw new DeviceProblem(done.build().problem().orElse("the build did not start"));
     }

@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Exit status: 0 fine, 1 findings of level error or a comparison that failed,",
-      "2 bad usage or unreadable input, 3 device or I/O failure."
+      "2 bad usage or unreadable input, 3 device or I/O failure. Ctrl-C ends a run in order: what",
+      "it was writing is whole or gone, and the status is 130."
     })
 public final class Cli implements Runnable {
   @Spec private CommandSpec spec;
@@ -77,6 +78,9 @@ public final class Cli implements Runnable {
 
   private static int report(Exception problem, CommandLine at) {
     at.getOut().flush();
+    if (problem instanceof CtrlC.Said) {
+      return ExitStatus.DEVICE;
+    }
     if (problem instanceof UsageProblem) {
       at.getErr().println(oneLine(problem.getMessage()));
       return ExitStatus.USAGE;

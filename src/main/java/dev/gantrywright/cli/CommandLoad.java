@@ -81,21 +81,13 @@ final class CommandLoad {
           }
         };
     FlashJob run = new FlashJob(job, request, flash, lines, Clock.systemUTC());
-    Thread stop = new Thread(run::cancel, "end the flashing command");
-    Runtime.getRuntime().addShutdownHook(stop);
-    try {
-      return run.run(sha(request));
-    } finally {
-      unhook(stop);
-    }
-  }
-
-  private static void unhook(Thread stop) {
-    try {
-      Runtime.getRuntime().removeShutdownHook(stop);
-    } catch (IllegalStateException e) {
-      // The program is going down and the hook is at work: nothing is left to take off.
-      return;
+    try (CtrlC stop = new CtrlC(run::cancel)) {
+      BuildResult result = run.run(sha(request));
+      if (stop.pressed()) {
+        Printed.err(spec)
+            .println("flashing command ended; the board may hold half a firmware: load again");
+      }
+      return result;
     }
   }
 

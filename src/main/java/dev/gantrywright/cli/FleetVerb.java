@@ -118,7 +118,13 @@ final class FleetVerb implements Callable<Integer> {
         return printer.board(act.board, instead, board(fleet));
       }
       if (act.carryTo != null) {
-        return printer.carried(act.carryTo, carry(fleet));
+        try (CtrlC stop = new CtrlC()) {
+          List<FleetCarry.Row> rows = carry(fleet, stop);
+          int status = printer.carried(act.carryTo, rows);
+          Printed.out(spec).flush();
+          cut(stop, rows);
+          return status;
+        }
       }
       return act.prove != null
           ? prove()
@@ -160,11 +166,18 @@ final class FleetVerb implements Callable<Integer> {
     }
   }
 
-  private List<FleetCarry.Row> carry(Fleet fleet) {
+  private void cut(CtrlC stop, List<FleetCarry.Row> rows) {
+    if (stop.pressed()) {
+      long done = rows.stream().filter(row -> !row.problem().equals(FleetCarry.CANCELLED)).count();
+      Printed.err(spec).println("stopped after " + done + " of " + rows.size() + " printers");
+    }
+  }
+
+  private List<FleetCarry.Row> carry(Fleet fleet, CtrlC stop) {
     FleetCarry carry = new FleetCarry(FolderInput.read(act.carryTo, List.of()));
     ProgressLine progress =
         new ProgressLine(Printed.err(spec), fleet.files().size(), "printers carried:");
-    try (CtrlC stop = new CtrlC()) {
+    try {
       return carry.run(
           fleet,
           out,

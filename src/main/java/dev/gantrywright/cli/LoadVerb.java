@@ -175,10 +175,7 @@ final class LoadVerb implements Callable<Integer> {
         return printer.uf2(job, request, Uf2Drive.on(card).get(), to, this::taken);
       }
       printer.cautions();
-      LoadJob.Done done = job.run(request);
-      history.keep(spec, profile, past -> past.loaded(ProfileStore.read(profile), request, done));
-      printer.done(request, done);
-      return ExitStatus.FINE;
+      return copied(job, printer, request);
     } catch (LoadJob.Refused e) {
       printer.refused(request, e.getMessage());
       return ExitStatus.FINDINGS;
@@ -186,6 +183,21 @@ final class LoadVerb implements Callable<Integer> {
       throw e.kind() == LoadProblem.Kind.NAME
           ? new UsageProblem(e.getMessage(), e)
           : new DeviceProblem(e.getMessage(), e);
+    }
+  }
+
+  private Integer copied(LoadJob job, LoadPrinter printer, LoadJob.Request request)
+      throws LoadJob.Refused, LoadProblem, IOException {
+    try (CtrlC stop = new CtrlC()) {
+      try {
+        LoadJob.Done done = job.run(request, stop::pressed);
+        history.keep(spec, profile, past -> past.loaded(ProfileStore.read(profile), request, done));
+        printer.done(request, done);
+        return ExitStatus.FINE;
+      } catch (LoadProblem cut) {
+        stop.tell(Printed.err(spec), cut);
+        throw cut;
+      }
     }
   }
 

@@ -33,12 +33,13 @@ final class MachineLine implements AutoCloseable {
   private final LineSession session;
   private final PracticeBoard practice;
   private final Thread onExit;
+  private volatile Runnable first = () -> {};
 
   private MachineLine(PrinterProfile profile, LineSession session, PracticeBoard practice) {
     this.profile = profile;
     this.practice = practice;
     this.session = session;
-    this.onExit = new Thread(session::close, "give the port up");
+    this.onExit = new Thread(this::giveUp, "give the port up");
     Runtime.getRuntime().addShutdownHook(onExit);
   }
 
@@ -136,6 +137,19 @@ final class MachineLine implements AutoCloseable {
       close();
       throw e;
     }
+  }
+
+  private void giveUp() {
+    first.run();
+    session.close();
+  }
+
+  /**
+   * What has to be done on Ctrl-C while the line still stands; the port is given up when it
+   * returns.
+   */
+  void beforeGivingUp(Runnable act) {
+    first = act;
   }
 
   /** Touches an endstop of the practice board; a real machine has a real hand. */

@@ -149,7 +149,7 @@ final class PatchVerb implements Callable<Integer> {
 
   private Manifest export(PatchPlan plan) {
     try {
-      Manifest manifest = Export.write(plan, out, replace, ExportProgress.none(), () -> false);
+      Manifest manifest = written(plan);
       history.keep(
           spec, profile, past -> past.exported(new Opening().open(profile), plan, manifest, out));
       return manifest;
@@ -158,6 +158,17 @@ final class PatchVerb implements Callable<Integer> {
         throw new UsageProblem(failed.getMessage(), failed);
       }
       throw new DeviceProblem(failed.getMessage(), failed);
+    }
+  }
+
+  private Manifest written(PatchPlan plan) throws ExportException {
+    try (CtrlC stop = new CtrlC()) {
+      try {
+        return Export.write(plan, out, replace, ExportProgress.none(), stop::pressed);
+      } catch (ExportException cut) {
+        stop.tell(Printed.err(spec), cut);
+        throw cut;
+      }
     }
   }
 

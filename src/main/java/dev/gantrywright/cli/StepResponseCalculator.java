@@ -33,7 +33,15 @@ final class StepResponseCalculator extends Calculator {
 
   @Override
   Answer answer() {
-    StepResponse response = read();
+    return answer(read());
+  }
+
+  /**
+   * What follows from a recording.
+   *
+   * @throws dev.gantrywright.physics.OutOfDomain when the readings have no step's shape
+   */
+  static Answer answer(StepResponse response) {
     ThermalStudy study = ThermalStudy.of(response);
     Answer answer =
         new Answer()

@@ -19,6 +19,7 @@ final class Verbs {
         new PortsVerb(),
         new WatchVerb(),
         new ProveVerb(),
+        new HeatVerb(),
         new PracticeVerb(),
         new SheetVerb(),
         new HistoryVerb(),

@@ -74,8 +74,7 @@ final class WatchVerb implements Callable<Integer> {
       WatchPrinter printer = WatchPrinter.of(format, Printed.out(spec), ends);
       CountDownLatch end = new CountDownLatch(1);
       CountDownLatch printed = new CountDownLatch(1);
-      Thread onExit = new Thread(() -> finish(end, printed), "end the watch");
-      Runtime.getRuntime().addShutdownHook(onExit);
+      machine.beforeGivingUp(() -> finish(end, printed));
       Watch watch =
           Watch.start(
               machine.session(),
@@ -89,7 +88,6 @@ final class WatchVerb implements Callable<Integer> {
       printer.end();
       Printed.out(spec).flush();
       printed.countDown();
-      forget(onExit);
       return printer.last() == Sample.Validity.DISCONNECTED ? lost(machine) : ExitStatus.FINE;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -117,15 +115,6 @@ final class WatchVerb implements Callable<Integer> {
       printed.await(2, TimeUnit.SECONDS);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-    }
-  }
-
-  private static void forget(Thread onExit) {
-    try {
-      Runtime.getRuntime().removeShutdownHook(onExit);
-    } catch (IllegalStateException e) {
-      // The program is going down: the hook is what brought us here.
-      return;
     }
   }
 }

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
@@ -26,16 +27,30 @@ public final class VerifiedCopy {
   private final KeptImages kept;
   private final Clock clock;
   private final Consumer<CopyStep> steps;
+  private final BooleanSupplier stopped;
 
   /**
+   * A copy that nobody ends.
+   *
    * @param kept where the image that is replaced is kept
    * @param steps hears each step as it begins
    */
   public VerifiedCopy(Card card, KeptImages kept, Clock clock, Consumer<CopyStep> steps) {
+    this(card, kept, clock, steps, () -> false);
+  }
+
+  /**
+   * @param kept where the image that is replaced is kept
+   * @param steps hears each step as it begins
+   * @param stopped asked before the image gets its name; true takes it back
+   */
+  public VerifiedCopy(
+      Card card, KeptImages kept, Clock clock, Consumer<CopyStep> steps, BooleanSupplier stopped) {
     this.card = card;
     this.kept = kept;
     this.clock = clock;
     this.steps = steps;
+    this.stopped = stopped;
   }
 
   /**
@@ -67,6 +82,11 @@ public final class VerifiedCopy {
       steps.accept(CopyStep.READ_BACK);
       boolean fromCard = card.forgetCached(WORKING_NAME);
       compare(hash, WORKING_NAME);
+      if (stopped.getAsBoolean()) {
+        card.delete(WORKING_NAME);
+        throw new LoadProblem(
+            LoadProblem.Kind.WRITE, "load cancelled; " + card.shown() + " is as it was");
+      }
       steps.accept(CopyStep.NAME);
       card.rename(WORKING_NAME, name);
       steps.accept(CopyStep.READ_AGAIN);

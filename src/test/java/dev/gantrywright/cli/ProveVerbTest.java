@@ -2,10 +2,7 @@ package dev.gantrywright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -68,32 +65,23 @@ class ProveVerbTest {
     assertThat(wrong.out()).contains("another firmware is on the board");
   }
 
-  private static CommandRun typing(String words, String... args) {
-    InputStream before = System.in;
-    System.setIn(new ByteArrayInputStream(words.getBytes(StandardCharsets.UTF_8)));
-    try {
-      return CommandRun.of(args);
-    } finally {
-      System.setIn(before);
-    }
-  }
-
   @Test
   void storedSettingsAreSentOnlyToWhoeverTypesTheWord() {
     String[] call = {"prove", SANDPIPER, "--fault", "stored:x.stepsPerMm:82", "--send"};
     for (String words : List.of("", "\n", "yes\n", "send\n")) {
-      CommandRun not = typing(words, call);
+      CommandRun not = TypedInput.typing(words, call);
       assertThat(not.out())
           .contains("WARNING: these lines change how far")
           .contains("M92 X80; M500")
           .contains("nothing was sent");
       assertThat(not.status()).isEqualTo(ExitStatus.FINDINGS);
     }
-    CommandRun sent = typing("SEND\n", call);
+    CommandRun sent = TypedInput.typing("SEND\n", call);
     assertThat(sent.out()).contains("not proven").contains("sent; the line is disarmed");
     assertThat(sent.out().substring(sent.out().indexOf("sent; "))).contains("\nproven:");
     assertThat(sent.status()).isEqualTo(ExitStatus.FINE);
-    assertThat(typing("SEND\n", "prove", SANDPIPER, "--send").out()).contains("nothing to send");
+    assertThat(TypedInput.typing("SEND\n", "prove", SANDPIPER, "--send").out())
+        .contains("nothing to send");
     assertThat(CommandRun.of("prove", SANDPIPER, "--send", "--format", "json").status())
         .isEqualTo(ExitStatus.USAGE);
   }

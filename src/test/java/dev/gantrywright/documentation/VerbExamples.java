@@ -33,6 +33,9 @@ final class VerbExamples {
         prove demo-profiles/sandpiper.printer.json --port practice:
         prove demo-profiles/sandpiper.printer.json --fault stored:x.stepsPerMm:82   # exit status 1: something differs
         """);
+    put(
+        "heat",
+        "# no-run: asks for a word before it heats\nheat demo-profiles/sandpiper.printer.json hotend --port practice:");
     put("practice", "practice demo-profiles/sandpiper.printer.json --listen 0 --for 1");
     put("sheet", "sheet demo-profiles/sandpiper.printer.json --out ~/sandpiper.pdf");
     put(

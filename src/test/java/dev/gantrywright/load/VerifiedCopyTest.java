@@ -42,6 +42,19 @@ class VerifiedCopyTest {
   }
 
   @Test
+  void oneThatIsCalledOffBeforeItsNameLeavesTheCardAsItWas() throws Exception {
+    FaultyCard card = new FaultyCard();
+    byte[] before = bytes(2, 1_000);
+    card.files.put("FULMAR.IMG", before);
+    VerifiedCopy copy =
+        new VerifiedCopy(
+            card, new KeptImages(folder.resolve("kept"), NOON), NOON, steps::add, () -> true);
+    LoadProblem cut = catchThrowableOfType(LoadProblem.class, () -> copy.copy(image, "FULMAR.IMG"));
+    assertThat(cut.getMessage()).startsWith("load cancelled; ").endsWith(" is as it was");
+    assertThat(card.files).containsOnlyKeys("FULMAR.IMG").containsValue(before);
+  }
+
+  @Test
   void writesReadsBackNamesAndReadsAgain() throws Exception {
     FaultyCard card = new FaultyCard();
     CopyReport r = copy(card).copy(image, "FULMAR.IMG");

@@ -32,6 +32,9 @@ public final class FleetCarry {
   /** Older folders whose carry-over is kept; printers of one release share it. */
   private static final int KEPT = 16;
 
+  /** The problem of a printer that was not begun because the run was ended. */
+  public static final String CANCELLED = "not carried: cancelled";
+
   private final FirmwareFolder release;
   private final Map<String, CarryOver> known = new HashMap<>();
   private BooleanSupplier cancelled = () -> false;
@@ -104,7 +107,7 @@ public final class FleetCarry {
     for (Path file : fleet.files()) {
       rows.add(
           stopped.getAsBoolean()
-              ? not(fleet.name(file), "", "not carried: cancelled")
+              ? not(fleet.name(file), "", CANCELLED)
               : row(fleet, opening, file, into, history));
       progress.accept(rows.size());
     }

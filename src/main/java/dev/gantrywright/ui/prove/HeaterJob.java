@@ -1,11 +1,11 @@
 package dev.gantrywright.ui.prove;
 
+import dev.gantrywright.app.StepRecord;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.prove.StepResponse;
 import dev.gantrywright.prove.ThermalRun;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,17 +115,11 @@ final class HeaterJob {
   }
 
   private Outcome kept(StepResponse response) {
-    String name = profile.getFileName().toString().replaceFirst("\\.printer\\.json$", "");
-    String plain = run.heater().replaceAll("[^A-Za-z0-9]+", "-");
-    Path file = profile.resolveSibling(name + "." + plain + "-step.csv");
-    for (int n = 2; Files.exists(file); n++) {
-      file = profile.resolveSibling(name + "." + plain + "-step-" + n + ".csv");
-    }
     try {
-      Files.writeString(file, response.csv());
+      Path file = StepRecord.keep(profile, run.heater(), response.csv());
       return new Outcome(response, file, "", run.highestCelsius());
     } catch (IOException failed) {
-      return new Outcome(response, file, failed.toString(), run.highestCelsius());
+      return new Outcome(response, profile, failed.toString(), run.highestCelsius());
     }
   }
 }
