@@ -21,7 +21,7 @@ import dev.gantrywright.rules.Sink;
     summary = "The fuse lets more current pass than its wire bears",
     reads = {"supply.fuseAmps", "supply.wire"},
     source =
-        "principle: a fuse protects the conductor behind it (IEC 60364-4-43); 6 A/mm² (common practice, no published source); local wiring rules go first")
+        "principle: a fuse protects the conductor behind it (IEC 60364-4-43); 6 A/mm², as 1.5 mm² carries 9 A at 55 °C in a closed duct (IEC 60364-5-52, method B2), for other sizes common practice, no published source; local wiring rules go first")
 public final class FuseAboveWire implements Check {
   @Override
   public void check(Context context, Sink sink) {

@@ -28,8 +28,7 @@ public final class UartAbsentFromPart implements Check {
       return;
     }
     Mcu mcu = context.mcu().get();
-    int last = mcu.uarts() - (mcu.uartKind().equals("stm32") ? 0 : 1);
-    if (port.uart() > last) {
+    if (port.uart() > highest(mcu)) {
       sink.sourced(
           "serial.port",
           "port "
@@ -40,10 +39,18 @@ public final class UartAbsentFromPart implements Check {
               + mcu.part()
               + " has "
               + mcu.uarts()
-              + " and counts them from "
-              + (last == mcu.uarts() ? 1 : 0),
+              + ", the highest of them "
+              + highest(mcu),
           mcu.partSource(),
           Remedy.show("correct the board sheet"));
     }
+  }
+
+  /** STM32 parts count from 1, and every STM32F4 has a USART6; the others count from 0. */
+  private static int highest(Mcu mcu) {
+    if (!mcu.uartKind().equals("stm32")) {
+      return mcu.uarts() - 1;
+    }
+    return mcu.family().equals("STM32F4") ? Math.max(6, mcu.uarts()) : mcu.uarts();
   }
 }
