@@ -30,6 +30,7 @@ final class Conditions {
   private long spent;
   private final boolean keepEvidence;
   private int counter;
+  private int includeLevel;
 
   Conditions(
       MacroTable macros,
@@ -42,6 +43,11 @@ final class Conditions {
     this.includes = includes;
     this.unknowns = unknowns;
     this.keepEvidence = keepEvidence;
+  }
+
+  /** How many inclusions the file at hand stands in; 0 for one that is run for itself. */
+  void includeLevel(int level) {
+    includeLevel = level;
   }
 
   Result decide(SourceFile file, int row) {
@@ -200,6 +206,7 @@ final class Conditions {
       return switch (name) {
         case "__LINE__" -> number(file.lineOf(file.table().start(row)));
         case "__COUNTER__" -> number(counter++);
+        case "__INCLUDE_LEVEL__" -> number(includeLevel);
         default -> null;
       };
     }

@@ -99,12 +99,13 @@ final class Evaluation {
       exhausted = true;
       return;
     }
-    depth++;
+    conditions.includeLevel(depth++);
     if (visits != null) {
       visits.enter(file, includer, row, alternatives.open());
     }
     run(file);
     depth--;
+    conditions.includeLevel(depth - 1);
   }
 
   private void run(SourceFile file) {
@@ -155,6 +156,8 @@ final class Evaluation {
       case UNDEF -> {
         if (file.table().nameEnd(row) > file.table().nameStart(row)) {
           alternatives.set(macros.symbol(file, row), Meaning.UNDEFINED);
+        } else {
+          problem(file, row, "this #undef has no name");
         }
       }
       case INCLUDE, INCLUDE_NEXT, IMPORT -> includeDirective(file, row, kind);

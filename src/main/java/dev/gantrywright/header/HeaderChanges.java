@@ -43,17 +43,17 @@ final class HeaderChanges {
     byte[] bytes = document.source().bytes();
     List<Span> elements = setting.elements();
     Span element = setting.valueSpan();
+    StringBuilder list = new StringBuilder(change.name());
     for (int index : change.path()) {
       if (index < 0 || index >= elements.size()) {
         return new Proposal.No(
-            change.name()
+            list
                 + " at "
                 + Targets.place(setting)
-                + (elements.isEmpty()
-                    ? " is no brace list there"
-                    : " has " + elements.size() + " elements; there is no number " + index),
+                + (elements.isEmpty() ? " is no brace list" : outside(index, elements.size())),
             true);
       }
+      list.append('[').append(index).append(']');
       element = elements.get(index);
       elements = BraceList.elements(bytes, element.start(), element.end());
     }
@@ -62,6 +62,12 @@ final class HeaderChanges {
     }
     List<Edit> edits = new SettingEdits(document).part(setting, element, value);
     return edits(setting, edits, false, choice.note());
+  }
+
+  private static String outside(int index, int size) {
+    String numbered =
+        size == 1 ? "1 element, number 0" : size + " elements, numbers 0 to " + (size - 1);
+    return " has " + numbered + "; there is no number " + index;
   }
 
   Proposal switchOn(Change.SwitchOn change) {

@@ -26,11 +26,7 @@ final class IniChanges {
       }
     }
     if (holding.size() > 1 || holding.isEmpty() && withSection.size() != 1) {
-      return new Proposal.No(
-          holding.size() > 1
-              ? shown + " stands in " + holding.size() + " build-settings files; edit one by hand"
-              : "no build-settings file of the folder has the section of " + shown,
-          false);
+      return new Proposal.No(nowhere(shown, change.section(), holding, withSection), false);
     }
     IniDocument document = holding.isEmpty() ? withSection.get(0) : holding.get(0);
     if (!document.source().charset().newEncoder().canEncode(change.value())
@@ -40,6 +36,20 @@ final class IniChanges {
           shown + ": the value holds a character that cannot stand there", false);
     }
     return holding.isEmpty() ? add(document, change) : replace(document, change);
+  }
+
+  private static String nowhere(
+      String shown, String section, List<IniDocument> holding, List<IniDocument> withSection) {
+    if (holding.isEmpty() && withSection.isEmpty()) {
+      return shown + ": no build-settings file of the folder has a section [" + section + "]";
+    }
+    List<String> paths = new ArrayList<>();
+    (holding.isEmpty() ? withSection : holding).forEach(document -> paths.add(document.path()));
+    String stands = holding.isEmpty() ? ": its section stands" : " stands";
+    return shown
+        + stands
+        + " in several build-settings files; edit one by hand: "
+        + String.join(", ", paths);
   }
 
   private Proposal replace(IniDocument document, Change.SetKey change) {

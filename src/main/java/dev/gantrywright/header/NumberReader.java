@@ -42,7 +42,8 @@ final class NumberReader {
       boolean large = value.compareTo(SIGNED_MAX) > 0;
       return new CValue(value.longValue(), unsigned || large, true);
     } catch (NumberFormatException e) {
-      throw new ConditionError("\"" + text + "\" is not an integer");
+      String octal = radix == 8 ? "; a 0 before it makes it octal" : "";
+      throw new ConditionError("\"" + text + "\" is not an integer" + octal);
     }
   }
 

@@ -37,6 +37,14 @@ final class Targets {
     } else {
       choice = fromLive(folder, name, live, open);
     }
+    if (choice.setting() != null && isGuard(folder, choice.setting())) {
+      return Choice.no(
+          name
+              + " at "
+              + place(choice.setting())
+              + " is the include guard of its file; it stays as it is",
+          false);
+    }
     boolean function = choice.setting() != null && choice.setting().kind() == Setting.Kind.FUNCTION;
     return function
         ? Choice.no(
@@ -81,6 +89,13 @@ final class Targets {
       note = "an open condition may define it too, at " + places(open);
     }
     return Choice.of(last.get(), note);
+  }
+
+  /** Whether the definition is the one that keeps its header from being read twice. */
+  private static boolean isGuard(FirmwareFolder folder, Setting setting) {
+    HeaderDocument document = folder.header(setting.file()).orElseThrow();
+    int guard = IncludeGuard.row(document.source());
+    return guard >= 0 && document.rowAt(setting.nameSpan().start()) == guard + 1;
   }
 
   static String places(List<Setting> settings) {
