@@ -114,7 +114,7 @@ final class CheckRun {
     }
     out.flush();
     if (!whole) {
-      err.println("stopped after " + done + " of " + files + " printers");
+      err.println("stopped after " + done + " of " + Counted.of(files, "printer"));
     }
   }
 

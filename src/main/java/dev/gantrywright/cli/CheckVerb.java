@@ -47,7 +47,9 @@ final class CheckVerb implements Callable<Integer> {
   }
 
   private static final String PROFILE_ENDING = ".printer.json";
-  private static final int WIDTH = 100;
+
+  /** Lines longer than this are hard to read, however wide the terminal is. */
+  private static final int WIDEST = 100;
 
   @Spec private CommandSpec spec;
 
@@ -126,11 +128,16 @@ final class CheckVerb implements Callable<Integer> {
 
   private FindingsLayout layout(Supplier<Checking> checking) {
     return switch (format) {
-      case text -> new FindingsText(WIDTH, Help.Ansi.AUTO.enabled());
+      case text -> new FindingsText(width(), Help.Ansi.AUTO.enabled());
       case json -> new FindingsJson();
       case sarif -> sarif(checking.get());
       case junit -> new FindingsJunit(checking.get().book().rules());
     };
+  }
+
+  /** Columns of the terminal, as far as they can be told; a file gets the widest. */
+  private int width() {
+    return Terminal.is(Terminal.OUT) ? Math.min(WIDEST, spec.usageMessage().width()) : WIDEST;
   }
 
   private static FindingsSarif sarif(Checking checking) {

@@ -23,7 +23,7 @@ final class FleetMatrixLayout {
       block(lines, matrix, rules.subList(from, Math.min(rules.size(), from + BLOCK)));
     }
     if (rules.isEmpty()) {
-      lines.add("nothing found in " + matrix.rows().size() + " printers");
+      lines.add("nothing found in " + Counted.of(matrix.rows().size(), "printer"));
       return lines;
     }
     lines.add("E error, W warning, N note; the worst of each rule");

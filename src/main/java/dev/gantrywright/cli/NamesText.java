@@ -51,14 +51,13 @@ final class NamesText {
     map.targets().forEach(target -> target(target, out));
     long unsure = map.fields().values().stream().filter(entry -> !entry.sure()).count();
     out.println(
-        map.fields().size()
-            + " fields, "
+        Counted.of(map.fields().size(), "field")
+            + ", "
             + unsure
             + " to confirm; "
-            + map.boards().size()
-            + " boards, "
-            + map.targets().size()
-            + " build targets");
+            + Counted.of(map.boards().size(), "board")
+            + ", "
+            + Counted.of(map.targets().size(), "build target"));
   }
 
   private void field(String path, NameEntry entry) {

@@ -133,9 +133,9 @@ final class ProveVerb implements Callable<Integer> {
     }
     out.println(StoredSending.CAUTION);
     out.print(
-        "To send these "
-            + report.linesToSend().size()
-            + " lines to "
+        "To send "
+            + Counted.of(report.linesToSend().size(), "line")
+            + " to "
             + report.port()
             + ", type SEND; anything else leaves the machine as it is: ");
     out.flush();
@@ -208,7 +208,7 @@ final class ProveVerb implements Callable<Integer> {
     }
     out.println(
         report.passed()
-            ? "proven: " + report.count(Check.Verdict.PASS) + " comparisons agree"
+            ? "proven: " + Counted.agree(report.count(Check.Verdict.PASS))
             : "not proven: "
                 + report.count(Check.Verdict.FAIL)
                 + " of "

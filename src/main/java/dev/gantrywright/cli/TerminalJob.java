@@ -137,18 +137,18 @@ public final class TerminalJob {
   }
 
   private static String of(List<Finding> findings, Level level, String word) {
-    long count = findings.stream().filter(finding -> finding.level() == level).count();
-    return count + " " + word + (count == 1 ? "" : "s");
+    return Counted.of(
+        findings.stream().filter(finding -> finding.level() == level).count(), word);
   }
 
   private void write(MainJob.Story story, Path folder) {
     out.println();
     out.println(
         "Write     "
-            + story.plan().lines().size()
-            + " values in "
-            + story.plan().after().size()
-            + " files, patched folder "
+            + Counted.of(story.plan().lines().size(), "value")
+            + " in "
+            + Counted.of(story.plan().after().size(), "file")
+            + ", patched folder "
             + folder.resolve("patched"));
     out.println();
     new String(story.plan().diff(), StandardCharsets.ISO_8859_1)
@@ -163,7 +163,7 @@ public final class TerminalJob {
     out.println(
         what
             + (report.passed()
-                ? report.count(Check.Verdict.PASS) + " comparisons agree"
+                ? Counted.agree(report.count(Check.Verdict.PASS))
                 : differ + " of " + report.checks().size() + " comparisons differ"));
     for (Check check : report.checks()) {
       if (check.verdict() == Check.Verdict.FAIL) {

@@ -32,6 +32,7 @@ class VerbsPageTest {
       | 1 | findings of level error, or a comparison that failed |
       | 2 | bad usage or unreadable input; one line on standard error says what and where |
       | 3 | a device or the file system failed |
+      | 130, 143 | ended by Ctrl-C, or by the system; what was being written is whole or gone |
 
       """;
 
