@@ -26,7 +26,13 @@ final class LogBenchmark {
    */
   static final int FULL_SPEED_USB = 19 * 64 * 1000;
 
-  private LogBenchmark() {}
+  private final Socket board;
+  private final int rate;
+
+  private LogBenchmark(Socket board, int rate) {
+    this.board = board;
+    this.rate = rate;
+  }
 
   /**
    * @param rate bytes a second; 0 for as fast as they are read
@@ -49,7 +55,7 @@ final class LogBenchmark {
       CompletableFuture<PulseMeter> meter = new CompletableFuture<>();
       Platform.runLater(() -> meter.complete(new PulseMeter(window.scene())));
       try (Socket board = server.accept()) {
-        talk(board, meter.get(), rate);
+        new LogBenchmark(board, rate).talk(meter.get());
         CompletableFuture<Long> entries = new CompletableFuture<>();
         Platform.runLater(() -> entries.complete(window.printer().orElseThrow().link().logged()));
         Figures.report("entries in the log", entries.get());
@@ -58,12 +64,12 @@ final class LogBenchmark {
     System.exit(0);
   }
 
-  private static void talk(Socket board, PulseMeter meter, int rate) throws IOException {
+  private void talk(PulseMeter meter) throws IOException {
     try (OutputStream out = new BufferedOutputStream(board.getOutputStream(), 1 << 13)) {
-      say(out, 20_000, rate);
+      say(out, 20_000);
       Platform.runLater(meter::begin);
       long start = System.nanoTime();
-      say(out, LINES, rate);
+      say(out, LINES);
       double seconds = (System.nanoTime() - start) / 1e9;
       CompletableFuture<Void> reported = new CompletableFuture<>();
       Platform.runLater(
@@ -78,7 +84,7 @@ final class LogBenchmark {
     }
   }
 
-  private static void say(OutputStream out, int lines, int rate) throws IOException {
+  private void say(OutputStream out, int lines) throws IOException {
     long begun = System.nanoTime();
     long said = 0;
     for (int i = 0; i < lines; i++) {
@@ -89,11 +95,21 @@ final class LogBenchmark {
       if (rate > 0) {
         long early = begun + said * 1_000_000_000L / rate - System.nanoTime();
         if (early > 1_000_000) {
+          answer(out);
           out.flush();
           LockSupport.parkNanos(early);
         }
       }
     }
     out.flush();
+  }
+
+  /** A board that answers nothing for seconds is given up. */
+  private void answer(OutputStream out) throws IOException {
+    while (board.getInputStream().available() > 0) {
+      if (board.getInputStream().read() == '\n') {
+        out.write("ok\n".getBytes(StandardCharsets.US_ASCII));
+      }
+    }
   }
 }

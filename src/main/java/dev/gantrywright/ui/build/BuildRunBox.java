@@ -29,10 +29,12 @@ import javafx.scene.layout.VBox;
 /** Runs the build: progress and cancel, what the tools say, what the image is worth. */
 final class BuildRunBox extends VBox {
   private final PrinterDesk desk;
+  private final Supplier<Path> folder;
+  private boolean runs;
   private final Button start;
   private final Button cancel;
   private final ProgressBar progress = new ProgressBar();
-  private final Label words = Pieces.label("");
+  private final Label words = Pieces.paragraph("");
   private final Button clean;
   private final CleanBox cleaning;
   private final HBox outcome = Pieces.row(10);
@@ -46,6 +48,7 @@ final class BuildRunBox extends VBox {
   BuildRunBox(PrinterDesk desk, BuildDesk build, Supplier<Path> folder) {
     super(10);
     this.desk = desk;
+    this.folder = folder;
     start =
         Pieces.button(
             "build-start",
@@ -68,18 +71,16 @@ final class BuildRunBox extends VBox {
     output.setId("build-output");
     output.getStyleClass().add("sheet-list");
     VBox.setVgrow(output, Priority.ALWAYS);
+    HBox.setHgrow(outcome, Priority.ALWAYS);
+    outcome.setMaxWidth(Double.MAX_VALUE);
     getChildren()
-        .addAll(
-            Pieces.row(10, start, cancel, progress, outcome, Pieces.gap(), clean),
-            cleaning,
-            said,
-            output);
+        .addAll(Pieces.row(10, start, cancel, progress, outcome, clean), cleaning, said, output);
   }
 
   void show(BuildState state) {
     boolean running = state.kind() == BuildState.Kind.RUNNING;
-    clean.setDisable(running);
-    start.setDisable(running || desk.profile().build().command().isEmpty());
+    runs = running;
+    ready();
     for (Node node : new Node[] {cancel, progress}) {
       node.setVisible(running);
       node.setManaged(running);
@@ -102,6 +103,13 @@ final class BuildRunBox extends VBox {
     output.setVisible(!rows.isEmpty());
     said.getChildren().clear();
     state.done().ifPresent(this::results);
+  }
+
+  /** Whether there is a folder to build in, and a command to build it with. */
+  void ready() {
+    boolean nowhere = folder.get() == null;
+    clean.setDisable(runs || nowhere);
+    start.setDisable(runs || nowhere || desk.profile().build().command().isEmpty());
   }
 
   void cleaning(Optional<Cleaning> plan) {

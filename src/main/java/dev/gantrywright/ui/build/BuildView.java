@@ -68,7 +68,21 @@ public final class BuildView extends Beside implements Subscription {
     VBox.setVgrow(map, Priority.ALWAYS);
     VBox.setVgrow(run, Priority.ALWAYS);
     put(left, right);
-    subscriptions.add(desk.values().history().observe(history -> show()));
+    subscriptions.add(
+        desk.values()
+            .history()
+            .observe(
+                history -> {
+                  show();
+                  run.ready();
+                }));
+    subscriptions.add(
+        desk.opened()
+            .listen(
+                opened -> {
+                  show();
+                  run.ready();
+                }));
     subscriptions.add(build.earlier().observe(earlier::show));
     subscriptions.add(build.cleaning().observe(run::cleaning));
     build.look(desk.printer());

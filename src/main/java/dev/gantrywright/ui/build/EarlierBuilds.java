@@ -1,7 +1,6 @@
 package dev.gantrywright.ui.build;
 
 import dev.gantrywright.build.BuildHistory;
-import dev.gantrywright.build.BuildResult;
 import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
@@ -34,13 +33,18 @@ final class EarlierBuilds extends VBox {
   }
 
   private void add(BuildHistory.Entry build) {
-    boolean built = build.outcome() == BuildResult.Outcome.BUILT;
+    Mark mark =
+        switch (build.outcome()) {
+          case BUILT -> Mark.SETTLED;
+          case CANCELLED -> Mark.OPEN;
+          default -> Mark.ERROR;
+        };
     String key = "build.ended." + build.outcome().name().toLowerCase(Locale.ROOT);
     getChildren()
         .add(
             Pieces.row(
                 8,
-                (built ? Mark.SETTLED : Mark.OPEN).sign(11),
+                mark.sign(11),
                 Pieces.label(WHEN.format(build.started()), "mono", "small"),
                 Pieces.label(
                     Texts.of(

@@ -47,7 +47,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
       desk.part().set("printer");
       return;
     }
-    form = new PartForm(part.get(), desk.values(), typed, pickers);
+    form = new PartForm(part.get(), desk.values(), typed, pickers, desk::sheet);
     sheet =
         new MarginSheet(
             form,

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.describe;
 
+import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.Fields;
 import dev.gantrywright.ui.draw.Shrunk;
 import dev.gantrywright.ui.quantity.TypedNumber;
@@ -12,6 +13,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
@@ -28,7 +31,12 @@ final class PartForm extends VBox {
   private final Label subtitle = new Label();
   private final KnownHeights heights = new KnownHeights();
 
-  PartForm(Part part, ProfileDesk desk, TypedNumber typed, Pickers pickers) {
+  PartForm(
+      Part part,
+      ProfileDesk desk,
+      TypedNumber typed,
+      Pickers pickers,
+      Supplier<Optional<BoardSheet>> sheet) {
     this.part = part;
     this.desk = desk;
     getStyleClass().add("form");
@@ -39,7 +47,7 @@ final class PartForm extends VBox {
     heading.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
     heading.setPadding(new javafx.geometry.Insets(0, 0, 8, 0));
     getChildren().add(heading);
-    picture = PartPicture.of(part.id());
+    picture = PartPicture.of(part.id(), sheet);
     if (picture != null) {
       getChildren().add(new Shrunk(picture.node(), picture.width()));
     }

@@ -1,8 +1,11 @@
 package dev.gantrywright.ui.describe;
 
+import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.draw.DriveTrain;
 import dev.gantrywright.ui.draw.SerialFrame;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.layout.Region;
 
 /** The picture of a part, where it has one. */
@@ -14,8 +17,12 @@ interface PartPicture {
 
   void show(PrinterProfile profile);
 
-  /** Null where the part has no picture. */
-  static PartPicture of(String id) {
+  /**
+   * Null where the part has no picture.
+   *
+   * @param sheet the board that the printer names
+   */
+  static PartPicture of(String id, Supplier<Optional<BoardSheet>> sheet) {
     String name = id.substring(id.indexOf('.') + 1);
     if (id.startsWith("axes.")) {
       DriveTrain picture = new DriveTrain();
@@ -30,6 +37,9 @@ interface PartPicture {
     }
     if (id.startsWith("endstops.")) {
       return new EndstopPicture(name);
+    }
+    if (id.startsWith("heaters.")) {
+      return new HeaterPicture(name, sheet);
     }
     if (id.equals("serial")) {
       SerialFrame picture = new SerialFrame();

@@ -7,6 +7,7 @@ import dev.gantrywright.ui.draw.PlanContent;
 import dev.gantrywright.ui.state.Gravity;
 import dev.gantrywright.ui.state.Part;
 import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
@@ -54,6 +55,7 @@ public final class PlanColumn extends VBox implements Subscription {
     subscriptions.add(desk.values().history().observe(history -> refresh()));
     subscriptions.add(desk.judged().listen(judged -> refresh()));
     subscriptions.add(desk.part().listen(part -> refresh()));
+    subscriptions.add(desk.stage().listen(stage -> refresh()));
   }
 
   /** Draws again what has changed. */
@@ -68,7 +70,8 @@ public final class PlanColumn extends VBox implements Subscription {
   }
 
   private void mark(String id, ToggleButton button, Gravity gravity) {
-    button.setSelected(id.equals(desk.part().get()));
+    // On another stage no part is in hand.
+    button.setSelected(desk.stage().get() == Stage.DESCRIBE && id.equals(desk.part().get()));
     if (button.getUserData() != gravity) {
       button.setUserData(gravity);
       sign(button, gravity);
@@ -131,6 +134,7 @@ public final class PlanColumn extends VBox implements Subscription {
     button.setOnAction(
         click -> {
           desk.part().set(part.id());
+          desk.stage().set(Stage.DESCRIBE);
           refresh();
         });
     button.addEventFilter(KeyEvent.KEY_PRESSED, this::keyed);

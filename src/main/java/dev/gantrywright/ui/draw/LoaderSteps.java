@@ -21,7 +21,10 @@ public final class LoaderSteps extends Region {
     setMaxHeight(HEIGHT);
   }
 
-  public void show(Loader loader) {
+  /**
+   * @param taken whether the board has taken the image: until then its sign is drawn open
+   */
+  public void show(Loader loader, boolean taken) {
     sketch.clear();
     image(0, loader);
     arrow(0);
@@ -29,8 +32,11 @@ public final class LoaderSteps extends Region {
     arrow(STEP);
     board(2 * STEP);
     arrow(2 * STEP);
-    sign(3 * STEP, loader);
-    setAccessibleText(Texts.of("load.picture", Texts.of("load.medium." + loader.medium().word())));
+    sign(3 * STEP, loader, taken);
+    setAccessibleText(
+        Texts.of("load.picture", Texts.of("load.medium." + loader.medium().word()))
+            + " "
+            + Texts.of(taken ? "load.picture.taken" : "load.picture.open"));
   }
 
   private void arrow(double x) {
@@ -84,9 +90,11 @@ public final class LoaderSteps extends Region {
     caption(x, Texts.of("load.step.board"), Texts.of("load.step.restart"));
   }
 
-  private void sign(double x, Loader loader) {
-    sketch.circle(x + 54, 50, 22, "station-settled");
-    sketch.polyline("station-tick", x + 44, 50, x + 51, 58, x + 65, 42);
+  private void sign(double x, Loader loader, boolean taken) {
+    sketch.circle(x + 54, 50, 22, taken ? "station-settled" : "station-dot");
+    if (taken) {
+      sketch.polyline("station-tick", x + 44, 50, x + 51, 58, x + 65, 42);
+    }
     SuccessSign sign = loader.success() == null ? SuccessSign.NONE : loader.success();
     caption(
         x,

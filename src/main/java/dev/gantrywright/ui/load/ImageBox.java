@@ -42,6 +42,7 @@ final class ImageBox extends VBox {
                 choose();
               }
             });
+    image.setPromptText(Texts.of("load.image.prompt"));
     reason.setPromptText(Texts.of("load.reason.prompt"));
     reasonRow = Inputs.row("load.reason", reason);
     Inputs.show(reasonRow, false);

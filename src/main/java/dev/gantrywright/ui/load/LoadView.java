@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.load;
 
 import dev.gantrywright.load.Caution;
+import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.Loader;
 import dev.gantrywright.machine.LoaderMedium;
 import dev.gantrywright.ui.draw.LoaderSteps;
@@ -40,6 +41,7 @@ public final class LoadView extends ScrollPane implements Subscription {
   private final VBox work = new VBox(14);
   private final Cautions cautions = new Cautions();
   private final Subscriptions subscriptions = new Subscriptions();
+  private boolean taken;
 
   public LoadView(PrinterDesk desk, LoadDesk load, BuildDesk build) {
     this.desk = desk;
@@ -84,7 +86,7 @@ public final class LoadView extends ScrollPane implements Subscription {
       body.getChildren().add(Pieces.paragraph(Texts.of("load.none"), "quiet"));
       return;
     }
-    steps.show(loader.get());
+    steps.show(loader.get(), taken);
     facts.getChildren().clear();
     Long offset = loader.get().offset();
     fact(
@@ -116,6 +118,14 @@ public final class LoadView extends ScrollPane implements Subscription {
   }
 
   private void loading(LoadState state) {
+    boolean now = state.kind() == LoadState.Kind.LOADED;
+    if (taken != now) {
+      taken = now;
+      desk.sheet()
+          .map(BoardSheet::loader)
+          .filter(loader -> loader.medium() != null)
+          .ifPresent(loader -> steps.show(loader, taken));
+    }
     copyBox.show(state);
     commandBox.show(state);
     Mark mark =

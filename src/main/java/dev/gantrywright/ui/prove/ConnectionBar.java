@@ -21,6 +21,7 @@ final class ConnectionBar extends VBox {
   private final TextField address = new TextField("practice:");
   private final Button practice;
   private final Button connect;
+  private final Button again;
   private final Button disconnect;
   private final Button rebuild;
   private final Label words = Pieces.paragraph("", "quiet");
@@ -40,6 +41,12 @@ final class ConnectionBar extends VBox {
     connect =
         Pieces.button(
             "connect", Texts.of("prove.connect"), "act-second", () -> open(address.getText()));
+    again =
+        Pieces.button(
+            "connect-again",
+            Texts.of("prove.again"),
+            "act",
+            () -> desk.link().reconnect(desk.profile()));
     disconnect =
         Pieces.button(
             "disconnect", Texts.of("prove.disconnect"), "act-second", desk.link()::disconnect);
@@ -50,7 +57,8 @@ final class ConnectionBar extends VBox {
     Label label = Pieces.label(Texts.of("prove.port"), "field-label");
     label.setLabelFor(address);
     label.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-    getChildren().addAll(Pieces.row(12, practice, label, box, connect, disconnect, rebuild), words);
+    getChildren()
+        .addAll(Pieces.row(12, practice, label, box, connect, again, disconnect, rebuild), words);
   }
 
   private void open(String text) {
@@ -67,6 +75,9 @@ final class ConnectionBar extends VBox {
     LinkStatus status = desk.link().status().get();
     boolean held = status.held();
     show(practice, !held);
+    // A line that could not be opened or was lost can be tried again at once.
+    boolean lost = status.kind() == LinkStatus.Kind.LOST;
+    show(again, lost);
     show(connect, !held);
     show(disconnect, held);
     address.setDisable(held);

@@ -40,6 +40,7 @@ final class EndstopRow extends HBox {
     verdictBox.setMinWidth(128);
     touch.getStyleClass().add("touch");
     touch.setId("touch-" + end);
+    touch.setMinWidth(USE_PREF_SIZE);
     touch.setAccessibleText(Texts.of("prove.touch.words", PlaceNames.endstop(end)));
     touch.setOnAction(click -> touched.accept(end, touch.isSelected()));
     getChildren().addAll(name, pair, verdictBox, Pieces.gap(), touch);
@@ -66,12 +67,18 @@ final class EndstopRow extends HBox {
     draw(expectedSign, contact, expected, "fine");
     draw(seenSign, contact, seen, !known || !fresh ? "faint" : agrees ? "live" : "wrong");
     expectedWord.setText(expected.word());
-    seenWord.setText(fresh || !known ? seen.word() : Texts.of("prove.stale", seen.word()));
-    String words = Texts.of(!known ? "prove.unknown" : agrees ? "prove.agrees" : "prove.differs");
+    seenWord.setText(seen.word());
+    // What was seen before the line fell silent says nothing of now.
+    boolean judged = known && fresh;
+    String words =
+        Texts.of(
+            !known
+                ? "prove.unknown"
+                : !fresh ? "prove.stale" : agrees ? "prove.agrees" : "prove.differs");
     verdict.setText(words);
-    Mark mark = !known ? Mark.OPEN : agrees ? Mark.SETTLED : Mark.ERROR;
+    Mark mark = !judged ? Mark.OPEN : agrees ? Mark.SETTLED : Mark.ERROR;
     verdict.getStyleClass().remove("error-text");
-    if (known && !agrees) {
+    if (judged && !agrees) {
       verdict.getStyleClass().add("error-text");
     }
     verdictBox.getChildren().setAll(mark.sign(12), verdict);

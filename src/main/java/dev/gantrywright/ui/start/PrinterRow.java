@@ -84,7 +84,10 @@ final class PrinterRow extends HBox {
     VBox box = new VBox(4, Pieces.label(card.title(), "section"));
     box.setMinWidth(200);
     if (card.profile().isEmpty()) {
-      box.getChildren().add(Pieces.paragraph(card.problem(), "error-text", "small"));
+      box.getChildren()
+          .addAll(
+              Pieces.paragraph(card.problem(), "error-text", "small"),
+              Pieces.paragraph(Texts.of("start.mend"), "quiet", "small"));
       return box;
     }
     PrinterProfile profile = card.profile().get();

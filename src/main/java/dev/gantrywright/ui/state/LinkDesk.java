@@ -147,7 +147,7 @@ public final class LinkDesk implements AutoCloseable {
 
   /** Opens the same line again, with what the profile says now. */
   public void reconnect(PrinterProfile profile) {
-    if (last != null && connection != null) {
+    if (last != null && status.get().held()) {
       connect(profile, last, lastHertz, lastFirmware);
     }
   }

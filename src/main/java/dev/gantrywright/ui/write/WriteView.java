@@ -20,6 +20,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ToggleButton;
@@ -31,12 +33,16 @@ import javafx.scene.layout.VBox;
 
 /** The Write stage: what would change in the folder, and the patched folder itself. */
 public final class WriteView extends VBox implements Subscription {
+  /** A line of text that is read without moving the head, pixels. */
+  private static final double EMPTY = 560;
+
   private final PrinterDesk desk;
   private final ObservableList<DiffRow> rows = FXCollections.observableArrayList();
   private final ListView<DiffRow> list = new ListView<>(rows);
   private final SettingsList settings;
   private final Label summary = Pieces.label("", "quiet");
   private final Label empty = Pieces.paragraph("", "quiet");
+  private final Button toBuild;
   private final VBox refused = new VBox(2);
   private final ToggleButton lines = new ToggleButton(Texts.of("write.changes"));
   private final ToggleButton whole = new ToggleButton(Texts.of("write.whole"));
@@ -57,7 +63,13 @@ public final class WriteView extends VBox implements Subscription {
     getStyleClass().add("form");
     list.setFixedCellSize(DiffCell.HEIGHT);
     list.setCellFactory(view -> new DiffCell(desk::goTo));
-    list.setPlaceholder(empty);
+    toBuild =
+        Pieces.button(
+            "write-to-build", Texts.of("write.toBuild"), "act-second", () -> desk.goTo("build"));
+    VBox nothing = new VBox(12, empty, toBuild);
+    nothing.setAlignment(Pos.CENTER);
+    nothing.setMaxWidth(EMPTY);
+    list.setPlaceholder(nothing);
     list.setId("diff");
     list.setAccessibleText(Texts.of("write.changes"));
     list.getStyleClass().add("sheet-list");
@@ -106,7 +118,12 @@ public final class WriteView extends VBox implements Subscription {
       rows.clear();
       refused.getChildren().clear();
       boolean folder = desk.opened().get().folder() != null;
-      empty.setText(Texts.of(folder ? "write.noNames" : "write.noFolder"));
+      String named = desk.profile().build().folder();
+      empty.setText(
+          folder
+              ? Texts.of("write.noNames")
+              : named == null ? Texts.of("write.noFolder") : Texts.of("write.folderGone", named));
+      show(toBuild, !folder);
       summary.setText("");
       return;
     }
@@ -123,6 +140,7 @@ public final class WriteView extends VBox implements Subscription {
             ? Texts.of("route.written")
             : Texts.of("write.summary", made.lines().size(), files, made.unchanged().size()));
     empty.setText(Texts.of("write.nothing"));
+    show(toBuild, false);
     refusals(made.refusals());
     if (every.isSelected()) {
       settings.refresh();
@@ -180,6 +198,11 @@ public final class WriteView extends VBox implements Subscription {
             settings.find(wanted);
           }
         });
+  }
+
+  private static void show(Button button, boolean on) {
+    button.setVisible(on);
+    button.setManaged(on);
   }
 
   @Override

@@ -31,7 +31,15 @@ class BinarySheetsTest {
 
   /** The toolkit's own words for each rule: selectors, then every property with its value. */
   private static List<String> rules(Stylesheet sheet) {
-    return sheet.getRules().stream().map(rule -> selectors(rule) + rule.getDeclarations()).toList();
+    return sheet.getRules().stream().map(rule -> selectors(rule) + declarations(rule)).toList();
+  }
+
+  /** But border styles, of which the toolkit says where an array lies in memory. */
+  private static List<String> declarations(Rule rule) {
+    return rule.getDeclarations().stream()
+        .filter(declaration -> !declaration.getProperty().equals("-fx-border-style"))
+        .map(Object::toString)
+        .toList();
   }
 
   private static String selectors(Rule rule) {
