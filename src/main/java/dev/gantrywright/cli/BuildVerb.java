@@ -133,7 +133,12 @@ final class BuildVerb implements Callable<Integer> {
     if (!format.json()) {
       plan.refusals().forEach(r -> Printed.err(spec).println("not written: " + r));
       Printed.out(spec)
-          .println("patched folder: " + folder + ", " + Counted.of(plan.lines().size(), "line") + " changed");
+          .println(
+              "patched folder: "
+                  + folder
+                  + ", "
+                  + Counted.of(plan.lines().size(), "line")
+                  + " changed");
     }
   }
 
@@ -194,7 +199,9 @@ final class BuildVerb implements Callable<Integer> {
       plan.files().forEach(f -> Printed.out(spec).println("  " + f));
       Printed.out(spec)
           .println(
-              deleted.map(n -> Counted.of(n, "file") + " deleted").orElse("nothing deleted; --delete does it"));
+              deleted
+                  .map(n -> Counted.of(n, "file") + " deleted")
+                  .orElse("nothing deleted; --delete does it"));
     }
     return ExitStatus.FINE;
   }

@@ -169,7 +169,8 @@ final class FleetVerb implements Callable<Integer> {
   private void cut(CtrlC stop, List<FleetCarry.Row> rows) {
     if (stop.pressed()) {
       long done = rows.stream().filter(row -> !row.problem().equals(FleetCarry.CANCELLED)).count();
-      Printed.err(spec).println("stopped after " + done + " of " + Counted.of(rows.size(), "printer"));
+      Printed.err(spec)
+          .println("stopped after " + done + " of " + Counted.of(rows.size(), "printer"));
     }
   }
 

@@ -137,8 +137,7 @@ public final class TerminalJob {
   }
 
   private static String of(List<Finding> findings, Level level, String word) {
-    return Counted.of(
-        findings.stream().filter(finding -> finding.level() == level).count(), word);
+    return Counted.of(findings.stream().filter(finding -> finding.level() == level).count(), word);
   }
 
   private void write(MainJob.Story story, Path folder) {

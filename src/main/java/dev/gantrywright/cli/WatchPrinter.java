@@ -89,7 +89,8 @@ abstract class WatchPrinter {
     @Override
     synchronized void end() {
       double rate = seconds > 0 ? (samples - 1) / seconds : 0;
-      out.println(String.format(Locale.ROOT, "%s, %.1f a second", Counted.of(samples, "sample"), rate));
+      out.println(
+          String.format(Locale.ROOT, "%s, %.1f a second", Counted.of(samples, "sample"), rate));
     }
   }
 

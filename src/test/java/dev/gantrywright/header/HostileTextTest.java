@@ -143,7 +143,7 @@ class HostileTextTest {
     FirmwareFolder folder = folder(text.toString());
     assertThat(folder.live("FOUND")).isPresent();
     assertThat(folder.live(names.get(77))).isEmpty();
-    assertThat(folder.named(names.get(77))).singleElement();
+    assertThat(folder.named(names.get(77))).hasSize(1);
     assertThat(folder.live(names.get(1_999))).get().extracting(Setting::value).isEqualTo("1999");
   }
 
