@@ -3,6 +3,7 @@ package dev.gantrywright.ui.draw;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.Heater;
 import dev.gantrywright.machine.HeaterOutput;
+import dev.gantrywright.rules.Context;
 import dev.gantrywright.ui.quantity.Shown;
 import dev.gantrywright.ui.state.HeaterFigures;
 import dev.gantrywright.ui.state.Texts;
@@ -13,9 +14,10 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 
 /**
- * The circuit of one heater, drawn with IEC 60617 symbols: supply, fuse, what switches it, the
- * heater; and beside it what flows and what share of each rating that is. An output is drawn as a
- * transistor in the return wire (common practice, no published source).
+ * The circuit of one heater, with symbols as diagrams after IEC 60617 draw them (from memory):
+ * supply, fuse, what switches it, the heater; and beside it what flows and what share of each
+ * rating that is. An output is drawn as a transistor in the return wire (common practice, no
+ * published source).
  */
 public final class HeaterCircuit extends Region {
   private static final double HEIGHT = 196;
@@ -60,7 +62,7 @@ public final class HeaterCircuit extends Region {
     sketch.text(figures.mains() ? volts + " ~" : "+" + volts, 2, TOP - 12, 0, "small");
     sketch.circle(10, TOP, 3.5, "ink", "paper");
     sketch.line(13.5, TOP, 34, TOP, "ink");
-    // IEC 60617-7, 07-21-01: fuse.
+    // A fuse.
     sketch.box(34, TOP - 7, 40, 14, "ink", "paper");
     sketch.line(34, TOP, 74, TOP, "fine");
     sketch.text(
@@ -81,7 +83,7 @@ public final class HeaterCircuit extends Region {
     sketch.circle(265.5, TOP, 3.5, "ink", "paper");
     sketch.circle(265.5, RETURN, 3.5, "ink", "paper");
     sketch.text(output(heater), 256, RETURN - 10, 1, "small");
-    // IEC 60617-5, 05-05-14: insulated-gate field-effect transistor, enhancement type.
+    // An insulated-gate field-effect transistor, enhancement type.
     double gate = 198;
     double channel = 205;
     sketch.box(112, RETURN + 4, 52, 32, "ink", "paper");
@@ -109,7 +111,7 @@ public final class HeaterCircuit extends Region {
     sketch.text(pin, 38, RETURN + 54, 0.5, "small");
     sketch.text(output(heater), 70, RETURN + 44, 0, "small");
     sketch.line(64, RETURN + 50, 170, RETURN + 50, "ink");
-    // IEC 60617-7, 07-15-01: operating coil of a relay; 07-02-01: make contact.
+    // The operating coil of a relay, and its make contact.
     sketch.box(170, RETURN + 38, 40, 24, "ink", "paper");
     sketch.line(210, RETURN + 50, 240, RETURN + 50, "ink");
     ground(240, RETURN + 50);
@@ -131,7 +133,7 @@ public final class HeaterCircuit extends Region {
   }
 
   private static boolean mains(Heater heater) {
-    return heater.volts() >= dev.gantrywright.rules.Context.MAINS_VOLTS;
+    return heater.volts() >= Context.MAINS_VOLTS;
   }
 
   /** The heater itself: a resistor; with mains, whether its metal is earthed. */

@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -192,7 +193,7 @@ public final class LinkDesk implements AutoCloseable {
       List<String> ends,
       double hertz) {
     if (mine != attempt) {
-      background.execute(opened::close);
+      giveUp(opened);
       return;
     }
     connection = opened;
@@ -202,6 +203,15 @@ public final class LinkDesk implements AutoCloseable {
     opened.session().subscribe(listener(mine));
     opened.watch(ends, hertz, sample -> sampled(mine, mineTrace, sample));
     standing(mine, opened.session().state(), opened.session().note());
+  }
+
+  /** Closes a line that came too late, though the window may be closing and take no more work. */
+  private void giveUp(MachineConnection late) {
+    try {
+      background.execute(late::close);
+    } catch (RejectedExecutionException closing) {
+      new Thread(late::close, "late line").start();
+    }
   }
 
   private SessionListener listener(long mine) {
