@@ -36,10 +36,9 @@ final class BaudCalculator extends Calculator {
       names = "--clock",
       paramLabel = "HZ",
       converter = WholeNumber.class,
-      description = {
-        "Clock that feeds the UART. Without it: avr 16 MHz, lpc17 25 MHz, rp2040 125 MHz,",
-        "sam 84 MHz, samd 48 MHz, esp32 80 MHz; stm32 has no usual one."
-      })
+      description =
+          "Clock that feeds the UART. Without it: avr 16 MHz, lpc17 25 MHz, rp2040 125 MHz, "
+              + "sam 84 MHz, samd 48 MHz, esp32 80 MHz; stm32 has no usual one.")
   Long clock;
 
   @Option(

@@ -18,9 +18,9 @@ import picocli.CommandLine.Spec;
             + " Without a verb it opens the workbench.",
     footer = {
       "",
-      "Exit status: 0 fine, 1 findings of level error or a comparison that failed,",
-      "2 bad usage or unreadable input, 3 device or I/O failure. Ctrl-C ends a run in order: what",
-      "it was writing is whole or gone, and the status is 130."
+      "Exit status: 0 fine, 1 findings of level error or a comparison that failed, 2 "
+          + "bad usage or unreadable input, 3 device or I/O failure. Ctrl-C ends a run in "
+          + "order: what it was writing is whole or gone, and the status is 130."
     })
 public final class Cli implements Runnable {
   @Spec private CommandSpec spec;

@@ -44,9 +44,9 @@ import picocli.CommandLine.Spec;
       "",
       "PORTS is a text file; on each line a profile, relative to DIR, and a port.",
       "",
-      "Exit status 0: fine; 1: an error somewhere, a value that does not come along, or a machine",
-      "that differs; 2: a profile, sheet or list that cannot be read; 3: a machine that could not be",
-      "asked, or a folder that could not be written."
+      "Exit status 0: fine; 1: an error somewhere, a value that does not come along, "
+          + "or a machine that differs; 2: a profile, sheet or list that cannot be read; 3: "
+          + "a machine that could not be asked, or a folder that could not be written."
     })
 final class FleetVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;

@@ -30,8 +30,9 @@ import picocli.CommandLine.Spec;
             + " at the machine: nothing regulates the heater meanwhile.",
     footer = {
       "",
-      "Ctrl-C switches the heater off and ends the run; so do the highest temperature, the longest",
-      "time and a line that is lost, as far as the line still carries the command.",
+      "Ctrl-C switches the heater off and ends the run; so do the highest temperature, "
+          + "the longest time and a line that is lost, as far as the line still carries the "
+          + "command.",
       "",
       "Exit status 0: recorded; 2: bad usage; 3: broken off, or no answer."
     })

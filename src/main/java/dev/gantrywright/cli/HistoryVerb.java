@@ -39,8 +39,8 @@ import picocli.CommandLine.Spec;
       "  history PROFILE --back-to STATE      saves that state as the profile",
       "  history PROFILE --note TEXT          adds a remark",
       "",
-      "Exit status 0: done, or no value differs; 1: values differ; 2: no such state or file;",
-      "3: the history or the profile could not be written."
+      "Exit status 0: done, or no value differs; 1: values differ; 2: no such state or "
+          + "file; 3: the history or the profile could not be written."
     })
 final class HistoryVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;

@@ -40,8 +40,8 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "What is not written is said on standard error. Exit status 1 where a change that was",
-      "asked for by name (--set, --on, --off) is refused."
+      "What is not written is said on standard error. Exit status 1 where a change "
+          + "that was asked for by name (--set, --on, --off) is refused."
     })
 final class PatchVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;

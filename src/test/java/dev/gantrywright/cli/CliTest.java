@@ -2,9 +2,12 @@ package dev.gantrywright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
 
 class CliTest {
   @Test
@@ -43,6 +46,26 @@ class CliTest {
         .asString()
         .startsWith(told)
         .contains("--help'");
+  }
+
+  /** A paragraph that is cut into lines by hand wraps a second time in a narrow terminal. */
+  @Test
+  void helpLeavesParagraphsToWrapByThemselves() {
+    for (CommandLine verb : Cli.commandLine().getSubcommands().values()) {
+      List<String> footer = List.of(verb.getCommandSpec().usageMessage().footer());
+      for (int i = 1; i < footer.size(); i++) {
+        assertThat(prose(footer.get(i - 1)) && prose(footer.get(i)))
+            .as(verb.getCommandName() + ": " + footer.get(i))
+            .isFalse();
+      }
+      for (OptionSpec option : verb.getCommandSpec().options()) {
+        assertThat(option.description()).as(option.longestName()).hasSizeLessThan(2);
+      }
+    }
+  }
+
+  private static boolean prose(String line) {
+    return !line.isEmpty() && !line.startsWith(" ");
   }
 
   @Test
