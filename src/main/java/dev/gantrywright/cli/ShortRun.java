@@ -41,19 +41,30 @@ final class ShortRun {
       Path file = Files.createTempFile("gantrywright", ".directives");
       try {
         Files.writeString(file, DIRECTIVE);
+        return Bean.add(file);
+      } finally {
+        Files.deleteIfExists(file);
+      }
+    } catch (IOException | RuntimeException | LinkageError other) {
+      return "";
+    }
+  }
+
+  /** Apart, so that a runtime without the management module can load all else. */
+  private static final class Bean {
+    static String add(Path directives) {
+      try {
         Object answer =
             ManagementFactory.getPlatformMBeanServer()
                 .invoke(
                     new ObjectName("com.sun.management:type=DiagnosticCommand"),
                     "compilerDirectivesAdd",
-                    new Object[] {new String[] {file.toString()}},
+                    new Object[] {new String[] {directives.toString()}},
                     new String[] {String[].class.getName()});
         return String.valueOf(answer).strip();
-      } finally {
-        Files.deleteIfExists(file);
+      } catch (JMException other) {
+        return "";
       }
-    } catch (JMException | IOException | RuntimeException | NoClassDefFoundError other) {
-      return "";
     }
   }
 }
