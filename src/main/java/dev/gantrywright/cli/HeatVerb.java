@@ -42,7 +42,7 @@ final class HeatVerb implements Callable<Integer> {
   /** Kept below the highest temperature that the profile allows, K; our margin. */
   private static final double MARGIN = 15;
 
-  /** Where the profile gives no highest temperature, °C; our choice, below what burns skin deep. */
+  /** Where the profile gives no highest temperature, °C; our choice: low, as nothing is known. */
   private static final double UNKNOWN_LIMIT = 80;
 
   private static final double LONGEST_SECONDS = 3600;
@@ -74,7 +74,8 @@ final class HeatVerb implements Callable<Integer> {
       names = "--limit",
       paramLabel = "T",
       description =
-          "The run ends above it, °C; without it 15 °C below the heater's maximum in the profile.")
+          "The run ends above it, °C; without it 15 °C below the heater's maximum in the profile, or"
+              + " 80 °C where the profile has none.")
   private Double limit;
 
   @Option(
@@ -167,7 +168,7 @@ final class HeatVerb implements Callable<Integer> {
     if (limit == null) {
       return maximum == null ? UNKNOWN_LIMIT : maximum - MARGIN;
     }
-    if (limit.isNaN()) {
+    if (!Double.isFinite(limit)) {
       throw new UsageProblem("--limit is no number; give the temperature in °C");
     }
     if (maximum != null && limit > maximum) {
