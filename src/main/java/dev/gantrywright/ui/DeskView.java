@@ -30,12 +30,12 @@ import dev.gantrywright.ui.state.Keeper;
 import dev.gantrywright.ui.state.LinkStatus;
 import dev.gantrywright.ui.state.LoadDesk;
 import dev.gantrywright.ui.state.LoadState;
+import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.Outcomes;
 import dev.gantrywright.ui.state.Past;
 import dev.gantrywright.ui.state.PastKeeper;
 import dev.gantrywright.ui.state.PatchedPlace;
 import dev.gantrywright.ui.state.PrinterDesk;
-import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.RouteState;
 import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.state.StationState;
@@ -344,8 +344,8 @@ final class DeskView implements Subscription {
         new HashSet<>(Expectation.disagreeing(desk.profile(), desk.link())));
   }
 
-  private void waive(Remark remark, String reason) {
-    desk.waive(remark, reason, LocalDate.now(around.clock()).toString());
+  private void waive(MarginNote note, String reason) {
+    desk.waive(note, reason, LocalDate.now(around.clock()).toString());
   }
 
   /** Takes the tones of the theme again. */

@@ -189,9 +189,9 @@ public final class WorkbenchWindow {
         .listen(
             asked ->
                 asked.ifPresent(
-                    remark -> {
+                    note -> {
                       next.page().set(Optional.empty());
-                      page.open(remark);
+                      page.open(note);
                     }));
     DeskView view = new DeskView(next, kept, around, acts, this::tones, around.folders());
     desk = Optional.of(view);

@@ -3,8 +3,8 @@ package dev.gantrywright.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.gantrywright.machine.ProfileStore;
+import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.PrinterDesk;
-import dev.gantrywright.ui.state.Remark;
 import java.nio.file.Path;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -37,21 +37,21 @@ class DescribeUseTest {
     }
   }
 
-  private boolean remarked(String path) {
-    return desk.remarks().stream().map(Remark::path).anyMatch(path::equals);
+  private boolean noted(String path) {
+    return desk.notes().stream().map(MarginNote::path).anyMatch(path::equals);
   }
 
   @Test
-  void typingTheRightValueSettlesTheRemarkAndUndoBringsItBack() throws Exception {
-    assertThat(remarked(STEPS)).isTrue();
+  void typingTheRightValueSettlesTheNoteAndUndoBringsItBack() throws Exception {
+    assertThat(noted(STEPS)).isTrue();
     open.click("#part-axes-x");
     open.type("#edit-axes-x-stepsPerMm", "80");
     open.settle();
     assertThat(desk.profile().axes().get("x").stepsPerMm()).isEqualTo(80);
-    assertThat(remarked(STEPS)).isFalse();
+    assertThat(noted(STEPS)).isFalse();
     open.press(KeyCode.CONTROL, KeyCode.Z);
     open.settle();
-    assertThat(remarked(STEPS)).isTrue();
+    assertThat(noted(STEPS)).isTrue();
     assertThat(((TextField) open.find("#edit-axes-x-stepsPerMm").orElseThrow()).getText())
         .isEqualTo("160");
     open.press(KeyCode.CONTROL, KeyCode.Y);

@@ -2,8 +2,8 @@ package dev.gantrywright.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.PrinterDesk;
-import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.SettledAt;
 import dev.gantrywright.ui.state.Stage;
 import java.nio.charset.StandardCharsets;
@@ -39,21 +39,18 @@ class RemedyUseTest {
     }
   }
 
-  private Remark remark(String path) {
-    return desk.remarks().stream()
-        .filter(each -> each.path().equals(path))
-        .findFirst()
-        .orElseThrow();
+  private MarginNote note(String path) {
+    return desk.notes().stream().filter(each -> each.path().equals(path)).findFirst().orElseThrow();
   }
 
   @Test
   void theMarginNoteAppliesItsRemedy() throws Exception {
     open.click("#part-endstops-zMin");
-    Remark wrong = remark("endstops.zMin.inverted");
+    MarginNote wrong = note("endstops.zMin.inverted");
     open.click("#fix-" + wrong.slug());
     open.settle();
     assertThat(desk.profile().endstops().get("zMin").inverted()).isFalse();
-    assertThat(desk.remarks()).noneMatch(each -> each.path().equals("endstops.zMin.inverted"));
+    assertThat(desk.notes()).noneMatch(each -> each.path().equals("endstops.zMin.inverted"));
     open.press(KeyCode.CONTROL, KeyCode.Z);
     assertThat(desk.profile().endstops().get("zMin").inverted()).isTrue();
   }
@@ -61,29 +58,31 @@ class RemedyUseTest {
   @Test
   void checkListsWorstFirstAndAppliesTheOneInHand() throws Exception {
     open.click("#stage-check");
-    assertThat(desk.remarks()).isNotEmpty();
-    assertThat(desk.remarks()).isSortedAccordingTo((a, b) -> a.gravity().compareTo(b.gravity()));
-    int before = desk.remarks().size();
-    Remark steps = remark("axes.x.stepsPerMm");
+    assertThat(desk.notes()).isNotEmpty();
+    assertThat(desk.notes()).isSortedAccordingTo((a, b) -> a.gravity().compareTo(b.gravity()));
+    int before = desk.notes().size();
+    MarginNote steps = note("axes.x.stepsPerMm");
     open.run(
         () -> {
           @SuppressWarnings("unchecked")
-          ListView<Remark> list = (ListView<Remark>) open.window().scene().lookup("#remarks");
+          ListView<MarginNote> list =
+              (ListView<MarginNote>) open.window().scene().lookup("#findings");
           list.getSelectionModel().select(steps);
         });
     open.click("#apply-" + steps.slug());
     open.settle();
     assertThat(desk.profile().axes().get("x").stepsPerMm()).isEqualTo(80);
-    assertThat(desk.remarks()).hasSizeLessThan(before);
+    assertThat(desk.notes()).hasSizeLessThan(before);
   }
 
   @Test
   void allSafeRemediesAreOneStepToUndo() throws Exception {
     open.run(() -> desk.stage().set(Stage.CHECK));
     long safe =
-        desk.remarks().stream()
+        desk.notes().stream()
             .filter(
-                each -> each.fixes().stream().anyMatch(fix -> fix.safety() == Remark.Safety.SAFE))
+                each ->
+                    each.fixes().stream().anyMatch(fix -> fix.safety() == MarginNote.Safety.SAFE))
             .count();
     assertThat(safe).isPositive();
     var before = desk.profile();
@@ -107,14 +106,14 @@ class RemedyUseTest {
     Files.write(header, all);
     open = new OpenWindow(data);
     desk = open.heron();
-    Remark moved = remark("build.names");
+    MarginNote moved = note("build.names");
     assertThat(moved.fixes()).hasSize(1);
     open.click("#part-build");
     open.click("#fix-" + moved.slug());
-    open.until(() -> desk.remarks().stream().noneMatch(each -> each.slug().equals(moved.slug())));
+    open.until(() -> desk.notes().stream().noneMatch(each -> each.slug().equals(moved.slug())));
     assertThat(desk.opened().get().names().entry("name").orElseThrow().line()).isEqualTo(line + 2);
     open.press(KeyCode.CONTROL, KeyCode.Z);
-    open.until(() -> desk.remarks().stream().anyMatch(each -> each.slug().equals(moved.slug())));
+    open.until(() -> desk.notes().stream().anyMatch(each -> each.slug().equals(moved.slug())));
     assertThat(desk.opened().get().names().entry("name").orElseThrow().line()).isEqualTo(line);
   }
 
@@ -141,10 +140,11 @@ class RemedyUseTest {
   }
 
   @SuppressWarnings("unchecked")
-  private List<Remark> listed() throws Exception {
+  private List<MarginNote> listed() throws Exception {
     return open.on(
         () ->
-            List.copyOf(((ListView<Remark>) open.window().scene().lookup("#remarks")).getItems()));
+            List.copyOf(
+                ((ListView<MarginNote>) open.window().scene().lookup("#findings")).getItems()));
   }
 
   @SuppressWarnings("unchecked")
@@ -153,13 +153,13 @@ class RemedyUseTest {
   }
 
   @Test
-  void aWaivedRemarkStandsAsideWithItsReason() throws Exception {
+  void aWaivedNoteStandsAsideWithItsReason() throws Exception {
     open.click("#stage-check");
-    Remark first = desk.remarks().get(0);
+    MarginNote first = desk.notes().get(0);
     open.type("#waive-reason", "on purpose");
     open.click("#waive");
     open.settle();
-    assertThat(desk.remarks()).noneMatch(each -> each.key().equals(first.key()));
+    assertThat(desk.notes()).noneMatch(each -> each.key().equals(first.key()));
     assertThat(desk.profile().waivers().get(first.key()).reason()).isEqualTo("on purpose");
   }
 }

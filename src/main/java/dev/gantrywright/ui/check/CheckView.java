@@ -1,9 +1,9 @@
 package dev.gantrywright.ui.check;
 
 import dev.gantrywright.ui.state.Gravity;
+import dev.gantrywright.ui.state.MarginNote;
+import dev.gantrywright.ui.state.MarginNotes;
 import dev.gantrywright.ui.state.PrinterDesk;
-import dev.gantrywright.ui.state.Remark;
-import dev.gantrywright.ui.state.Remarks;
 import dev.gantrywright.ui.state.SettledAt;
 import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.state.Subscription;
@@ -32,14 +32,14 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** The Check stage: the list of remarks, worst first, and the one in hand. */
+/** The Check stage: the list of notes, worst first, and the one in hand. */
 public final class CheckView extends Beside implements Subscription {
   private static final double CHOICE = 196;
 
   private final PrinterDesk desk;
-  private final ObservableList<Remark> rows = FXCollections.observableArrayList();
-  private final ListView<Remark> list = new ListView<>(rows);
-  private final RemarkDetail detail;
+  private final ObservableList<MarginNote> rows = FXCollections.observableArrayList();
+  private final ListView<MarginNote> list = new ListView<>(rows);
+  private final NoteDetail detail;
   private final Label summary = Pieces.label("", "quiet");
   private final Label empty = Pieces.paragraph("", "quiet");
   private final TextField search = new TextField();
@@ -51,17 +51,17 @@ public final class CheckView extends Beside implements Subscription {
   private final Subscriptions subscriptions = new Subscriptions();
 
   /**
-   * @param waive sets a remark aside with a reason
+   * @param waive sets a note aside with a reason
    */
-  public CheckView(PrinterDesk desk, BiConsumer<Remark, String> waive) {
+  public CheckView(PrinterDesk desk, BiConsumer<MarginNote, String> waive) {
     super(340, 0);
     this.desk = desk;
-    detail = new RemarkDetail(desk, waive);
+    detail = new NoteDetail(desk, waive);
     applySafe = Pieces.button("apply-safe", "", "act", desk::applySafe);
     list.setFixedCellSize(54);
-    list.setCellFactory(view -> new RemarkCell());
+    list.setCellFactory(view -> new NoteCell());
     list.setPlaceholder(empty);
-    list.setId("remarks");
+    list.setId("findings");
     list.setAccessibleText(Texts.of("stage.check"));
     list.getStyleClass().add("sheet-list");
     list.getSelectionModel().selectedItemProperty().addListener((o, b, now) -> detail.show(now));
@@ -141,22 +141,22 @@ public final class CheckView extends Beside implements Subscription {
   }
 
   private void applyFirst() {
-    Remark remark = list.getSelectionModel().getSelectedItem();
-    if (remark != null) {
-      remark.fixes().stream()
-          .filter(fix -> fix.safety() != Remark.Safety.SHOW_ONLY)
+    MarginNote note = list.getSelectionModel().getSelectedItem();
+    if (note != null) {
+      note.fixes().stream()
+          .filter(fix -> fix.safety() != MarginNote.Safety.SHOW_ONLY)
           .findFirst()
-          .ifPresent(fix -> desk.apply(remark, fix));
+          .ifPresent(fix -> desk.apply(note, fix));
     }
   }
 
-  private boolean shown(Remark remark) {
+  private boolean shown(MarginNote note) {
     String all =
-        (remark.place() + " " + remark.text() + " " + remark.family() + " " + remark.id())
+        (note.place() + " " + note.text() + " " + note.family() + " " + note.id())
             .toLowerCase(Locale.ROOT);
-    return wanted.contains(remark.gravity())
-        && passes(stage, SettledAt.of(remark).title())
-        && passes(family, remark.family())
+    return wanted.contains(note.gravity())
+        && passes(stage, SettledAt.of(note).title())
+        && passes(family, note.family())
         && all.contains(search.getText().toLowerCase(Locale.ROOT).strip());
   }
 
@@ -184,33 +184,33 @@ public final class CheckView extends Beside implements Subscription {
       return;
     }
     stale = false;
-    offer(stage, desk.remarks().stream().map(SettledAt::of).sorted().map(Stage::title));
-    offer(family, desk.remarks().stream().map(Remark::family).sorted());
-    List<Remark> next = desk.remarks().stream().filter(this::shown).toList();
-    Remark kept = list.getSelectionModel().getSelectedItem();
+    offer(stage, desk.notes().stream().map(SettledAt::of).sorted().map(Stage::title));
+    offer(family, desk.notes().stream().map(MarginNote::family).sorted());
+    List<MarginNote> next = desk.notes().stream().filter(this::shown).toList();
+    MarginNote kept = list.getSelectionModel().getSelectedItem();
     int place = list.getSelectionModel().getSelectedIndex();
     patch(next);
     long safe =
-        desk.remarks().stream()
+        desk.notes().stream()
             .filter(
-                remark -> remark.fixes().stream().anyMatch(f -> f.safety() == Remark.Safety.SAFE))
+                note -> note.fixes().stream().anyMatch(f -> f.safety() == MarginNote.Safety.SAFE))
             .count();
     applySafe.setText(Texts.of("check.applied", safe));
     applySafe.setVisible(safe > 0);
-    String counted = Remarks.counted(desk.remarks());
+    String counted = MarginNotes.counted(desk.notes());
     String trouble = desk.trouble().get();
     summary.setText(trouble.isEmpty() ? counted : trouble);
     empty.setText(
         Texts.of(
             desk.judged().get().revision() < 0
                 ? "check.busy"
-                : desk.remarks().isEmpty() ? "check.nothing" : "check.filtered"));
+                : desk.notes().isEmpty() ? "check.nothing" : "check.filtered"));
     select(kept, place);
   }
 
   /** Rows that stay are left alone; only what differs is set. */
-  private void patch(List<Remark> next) {
-    List<Remark> now = new ArrayList<>(next);
+  private void patch(List<MarginNote> next) {
+    List<MarginNote> now = new ArrayList<>(next);
     for (int i = 0; i < now.size(); i++) {
       if (i >= rows.size()) {
         rows.add(now.get(i));
@@ -223,7 +223,7 @@ public final class CheckView extends Beside implements Subscription {
     }
   }
 
-  private void select(Remark kept, int place) {
+  private void select(MarginNote kept, int place) {
     int again = -1;
     for (int i = 0; i < rows.size() && kept != null; i++) {
       if (rows.get(i).key().equals(kept.key())) {

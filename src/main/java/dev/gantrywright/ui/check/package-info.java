@@ -1,2 +1,2 @@
-/** The Check stage: every remark, worst first, with its remedies. */
+/** The Check stage: every note, worst first, with its remedies. */
 package dev.gantrywright.ui.check;

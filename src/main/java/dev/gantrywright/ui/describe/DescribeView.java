@@ -2,9 +2,9 @@ package dev.gantrywright.ui.describe;
 
 import dev.gantrywright.ui.quantity.TypedNumber;
 import dev.gantrywright.ui.quantity.Units;
+import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.Part;
 import dev.gantrywright.ui.state.PrinterDesk;
-import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import java.util.List;
@@ -37,7 +37,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
     sceneProperty().addListener((o, before, now) -> follow(before, now));
     subscriptions.add(desk.part().observe(id -> open()));
     subscriptions.add(desk.values().history().listen(history -> refresh()));
-    subscriptions.add(desk.judged().listen(judged -> remark()));
+    subscriptions.add(desk.judged().listen(judged -> showNotes()));
     subscriptions.add(desk.focus().observe(this::focus));
   }
 
@@ -54,11 +54,11 @@ public final class DescribeView extends ScrollPane implements Subscription {
             form::box,
             new NoteCard.Acts(
                 desk::apply,
-                remark -> sheet.requestLayout(),
-                remark -> desk.page().set(Optional.of(remark))));
+                note -> sheet.requestLayout(),
+                note -> desk.page().set(Optional.of(note))));
     setContent(sheet);
     setVvalue(0);
-    remark();
+    showNotes();
   }
 
   private void follow(Scene before, Scene now) {
@@ -69,7 +69,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
       now.focusOwnerProperty().addListener(focusFollower);
       if (stale) {
         refresh();
-        remark();
+        showNotes();
       }
     }
   }
@@ -116,17 +116,17 @@ public final class DescribeView extends ScrollPane implements Subscription {
     }
   }
 
-  private void remark() {
+  private void showNotes() {
     if (outOfSight()) {
       return;
     }
-    List<Remark> here = desk.remarks().stream().filter(this::belongsHere).toList();
+    List<MarginNote> here = desk.notes().stream().filter(this::belongsHere).toList();
     form.mark(here);
     sheet.show(here);
   }
 
-  private boolean belongsHere(Remark remark) {
-    return form.part().holds(remark.path()) || form.part().id().equals(remark.path());
+  private boolean belongsHere(MarginNote note) {
+    return form.part().holds(note.path()) || form.part().id().equals(note.path());
   }
 
   private void focus(Optional<String> path) {

@@ -1,6 +1,6 @@
 package dev.gantrywright.ui.describe;
 
-import dev.gantrywright.ui.state.Remark;
+import dev.gantrywright.ui.state.MarginNote;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -60,13 +60,13 @@ public final class MarginSheet extends Region {
   }
 
   /**
-   * Shows these remarks; cards of remarks that stay are kept, so that nothing flickers. A finding
-   * that a keystroke settles often comes back with the next one: its card rests until then.
+   * Shows these notes; cards of notes that stay are kept, so that nothing flickers. A finding that
+   * a keystroke settles often comes back with the next one: its card rests until then.
    */
-  public void show(List<Remark> remarks) {
+  public void show(List<MarginNote> notes) {
     Map<String, NoteCard> next = new LinkedHashMap<>();
-    for (Remark remark : remarks) {
-      next.put(remark.key(), card(remark));
+    for (MarginNote note : notes) {
+      next.put(note.key(), card(note));
     }
     if (List.copyOf(next.values()).equals(List.copyOf(cards.values()))) {
       return;
@@ -83,25 +83,25 @@ public final class MarginSheet extends Region {
     requestLayout();
   }
 
-  private NoteCard card(Remark remark) {
-    NoteCard kept = cards.get(remark.key());
+  private NoteCard card(MarginNote note) {
+    NoteCard kept = cards.get(note.key());
     if (kept == null) {
-      kept = resting.remove(remark.key());
+      kept = resting.remove(note.key());
     }
-    if (kept == null || kept.remark().gravity() != remark.gravity()) {
-      return added(remark);
+    if (kept == null || kept.note().gravity() != note.gravity()) {
+      return added(note);
     }
-    if (kept.remark() != remark) {
-      kept.show(remark);
+    if (kept.note() != note) {
+      kept.show(note);
     }
     visible(kept, true);
     return kept;
   }
 
-  private NoteCard added(Remark remark) {
-    NoteCard card = new NoteCard(remark, acts);
+  private NoteCard added(MarginNote note) {
+    NoteCard card = new NoteCard(note, acts);
     Polyline line = new Polyline();
-    line.getStyleClass().add("hairline-" + remark.gravity().word());
+    line.getStyleClass().add("hairline-" + note.gravity().word());
     line.setMouseTransparent(true);
     lines.put(card, line);
     // Hairlines lie below every card.
@@ -131,7 +131,7 @@ public final class MarginSheet extends Region {
     lines.get(card).setVisible(visible);
   }
 
-  /** The Tab key walks the cards in the order of the remarks. */
+  /** The Tab key walks the cards in the order of the notes. */
   private void inOrder() {
     List<Node> standing = getChildren().stream().filter(cards::containsValue).toList();
     if (!standing.equals(List.copyOf(cards.values()))) {
@@ -186,7 +186,7 @@ public final class MarginSheet extends Region {
 
   private void place(double formWidth, double cardWidth) {
     Map<Region, String> paths = new LinkedHashMap<>();
-    cards.values().forEach(card -> paths.put(card, card.remark().path()));
+    cards.values().forEach(card -> paths.put(card, card.note().path()));
     if (help != null) {
       paths.put(help, helpPath);
     }
@@ -260,15 +260,13 @@ public final class MarginSheet extends Region {
    * first.
    */
   private int rank(Region card) {
-    if (!(card instanceof NoteCard note)
-        || note.opened()
-        || note.remark().path().equals(helpPath)) {
+    if (!(card instanceof NoteCard note) || note.opened() || note.note().path().equals(helpPath)) {
       return STAYS;
     }
     boolean click =
-        note.remark().fixes().stream().anyMatch(fix -> fix.safety() != Remark.Safety.SHOW_ONLY);
+        note.note().fixes().stream().anyMatch(fix -> fix.safety() != MarginNote.Safety.SHOW_ONLY);
     int grave =
-        switch (note.remark().gravity()) {
+        switch (note.note().gravity()) {
           case ERROR -> 4;
           case WARNING -> 2;
           case NOTE -> 0;
@@ -278,7 +276,7 @@ public final class MarginSheet extends Region {
 
   /** From the field's row to the card: level where it can be, else with one bend in the margin. */
   private void join(Polyline line, NoteCard card, double anchor, double formWidth, double at) {
-    Region box = boxOf.apply(card.remark().path());
+    Region box = boxOf.apply(card.note().path());
     if (box == null) {
       line.getPoints().clear();
       return;

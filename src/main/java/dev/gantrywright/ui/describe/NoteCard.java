@@ -1,7 +1,7 @@
 package dev.gantrywright.ui.describe;
 
 import dev.gantrywright.ui.draw.Mark;
-import dev.gantrywright.ui.state.Remark;
+import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.List;
@@ -19,7 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** A remark in the margin: what was found, the remedy first, then why and from where. */
+/** A note in the margin: what was found, the remedy first, then why and from where. */
 public final class NoteCard extends HBox {
   /** Height of a folded card, pixels. */
   static final double FOLDED = 30;
@@ -33,7 +33,7 @@ public final class NoteCard extends HBox {
   private final Button page;
   private final HBox head;
   private final HBox row;
-  private Remark remark;
+  private MarginNote note;
   private boolean folded;
   private boolean explained;
   private boolean opened;
@@ -44,41 +44,43 @@ public final class NoteCard extends HBox {
    *
    * @param apply applies a fix
    * @param explain lays the margin out again, since the card has grown or shrunk
-   * @param page opens the page of the remark's rule; null where remarks have none
+   * @param page opens the page of the note's rule; null where notes have none
    */
   public record Acts(
-      BiConsumer<Remark, Remark.Fix> apply, Consumer<Remark> explain, Consumer<Remark> page) {
-    /** For remarks that no rule of the book made. */
-    public Acts(BiConsumer<Remark, Remark.Fix> apply, Consumer<Remark> explain) {
+      BiConsumer<MarginNote, MarginNote.Fix> apply,
+      Consumer<MarginNote> explain,
+      Consumer<MarginNote> page) {
+    /** For notes that no rule of the book made. */
+    public Acts(BiConsumer<MarginNote, MarginNote.Fix> apply, Consumer<MarginNote> explain) {
       this(apply, explain, null);
     }
   }
 
-  NoteCard(Remark remark, Acts does) {
-    this.remark = remark;
+  NoteCard(MarginNote note, Acts does) {
+    this.note = note;
     this.does = does;
     getStyleClass().add("note-card");
     Region bar = new Region();
-    bar.getStyleClass().add("note-bar-" + remark.gravity().word());
+    bar.getStyleClass().add("note-bar-" + note.gravity().word());
     bar.setMinWidth(4);
     body.getStyleClass().add("note-body");
     HBox.setHgrow(body, Priority.ALWAYS);
     body.setMinWidth(0);
     page =
         Pieces.button(
-            "note-page", Texts.of("note.page"), "plain", () -> does.page().accept(this.remark));
-    page.setAccessibleText(Texts.of("note.pageOf", remark.place()));
-    Label word = Pieces.label(remark.gravity().word(), "strong", remark.gravity().word() + "-text");
+            "note-page", Texts.of("note.page"), "plain", () -> does.page().accept(this.note));
+    page.setAccessibleText(Texts.of("note.pageOf", note.place()));
+    Label word = Pieces.label(note.gravity().word(), "strong", note.gravity().word() + "-text");
     head =
         Pieces.row(
             6,
-            Mark.of(remark.gravity()).sign(12),
+            Mark.of(note.gravity()).sign(12),
             word,
             Pieces.gap(),
-            Pieces.label(remark.place(), "quiet", "small"));
+            Pieces.label(note.place(), "quiet", "small"));
     line.setTextOverrun(OverrunStyle.ELLIPSIS);
     line.setMinWidth(0);
-    row = Pieces.row(6, Mark.of(remark.gravity()).sign(12), line);
+    row = Pieces.row(6, Mark.of(note.gravity()).sign(12), line);
     row.setAlignment(Pos.CENTER_LEFT);
     acts.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(bar, body);
@@ -122,60 +124,60 @@ public final class NoteCard extends HBox {
   /** Unfolds it for as long as it stands. */
   private void open() {
     opened = true;
-    does.explain().accept(remark);
+    does.explain().accept(note);
   }
 
-  /** The same remark with other words, such as another figure. */
-  void show(Remark next) {
-    boolean others = !titles(next).equals(titles(remark));
-    remark = next;
+  /** The same note with other words, such as another figure. */
+  void show(MarginNote next) {
+    boolean others = !titles(next).equals(titles(note));
+    note = next;
     words();
     if (others) {
       buttons();
     }
   }
 
-  private static List<String> titles(Remark remark) {
-    return remark.fixes().stream().map(fix -> fix.title() + fix.safety()).toList();
+  private static List<String> titles(MarginNote note) {
+    return note.fixes().stream().map(fix -> fix.title() + fix.safety()).toList();
   }
 
   private void words() {
-    text.setText(remark.text());
-    line.setText(remark.text());
-    why.setText(remark.source());
-    setAccessibleText(remark.gravity().word() + ", " + remark.place() + ": " + remark.text());
+    text.setText(note.text());
+    line.setText(note.text());
+    why.setText(note.source());
+    setAccessibleText(note.gravity().word() + ", " + note.place() + ": " + note.text());
   }
 
   private void buttons() {
     acts.getChildren().clear();
-    for (int i = 0; i < remark.fixes().size(); i++) {
+    for (int i = 0; i < note.fixes().size(); i++) {
       acts.getChildren().add(button(i));
     }
     Button explain = new Button(Texts.of("note.why"));
     explain.getStyleClass().add("plain");
-    explain.setAccessibleText(Texts.of("note.whyOf", remark.place()));
+    explain.setAccessibleText(Texts.of("note.whyOf", note.place()));
     explain.setOnAction(
         click -> {
           explained = !explained;
           opened |= explained;
           arrange();
-          does.explain().accept(remark);
+          does.explain().accept(note);
         });
     acts.getChildren().add(explain);
   }
 
   private Button button(int fixAt) {
-    Remark.Fix fix = remark.fixes().get(fixAt);
+    MarginNote.Fix fix = note.fixes().get(fixAt);
     Button button = new Button(fix.title());
     button.setMnemonicParsing(false);
-    boolean applicable = fix.safety() != Remark.Safety.SHOW_ONLY;
+    boolean applicable = fix.safety() != MarginNote.Safety.SHOW_ONLY;
     button
         .getStyleClass()
         .add(fixAt == 0 && applicable ? "act" : applicable ? "act-second" : "plain");
     button.setWrapText(true);
     button.setDisable(!applicable);
-    button.setId("fix-" + remark.slug());
-    button.setOnAction(click -> does.apply().accept(remark, remark.fixes().get(fixAt)));
+    button.setId("fix-" + note.slug());
+    button.setOnAction(click -> does.apply().accept(note, note.fixes().get(fixAt)));
     return button;
   }
 
@@ -215,7 +217,7 @@ public final class NoteCard extends HBox {
     return opened;
   }
 
-  Remark remark() {
-    return remark;
+  MarginNote note() {
+    return note;
   }
 }

@@ -5,9 +5,9 @@ import dev.gantrywright.machine.Fields;
 import dev.gantrywright.ui.draw.Shrunk;
 import dev.gantrywright.ui.quantity.TypedNumber;
 import dev.gantrywright.ui.state.Gravity;
+import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.Part;
 import dev.gantrywright.ui.state.ProfileDesk;
-import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.Texts;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -118,11 +118,11 @@ final class PartForm extends VBox {
     subtitle.setText(PartSubtitle.of(desk.profile(), part.id()));
   }
 
-  /** Marks the fields that remarks speak of. */
-  void mark(List<Remark> remarks) {
+  /** Marks the fields that notes speak of. */
+  void mark(List<MarginNote> notes) {
     Map<String, Gravity> gravest = new LinkedHashMap<>();
-    for (Remark remark : remarks) {
-      gravest.merge(remark.path(), remark.gravity(), (a, b) -> a.atLeast(b) ? a : b);
+    for (MarginNote note : notes) {
+      gravest.merge(note.path(), note.gravity(), (a, b) -> a.atLeast(b) ? a : b);
     }
     rows.forEach((path, row) -> row.mark(gravest.get(path)));
   }

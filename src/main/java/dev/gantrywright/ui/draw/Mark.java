@@ -24,7 +24,7 @@ public enum Mark {
     this.word = word;
   }
 
-  /** The sign of a remark. */
+  /** The sign of a note. */
   public static Mark of(Gravity gravity) {
     return switch (gravity) {
       case ERROR -> ERROR;

@@ -10,7 +10,7 @@ import java.util.Map;
  *
  * @param boardName name of the board; empty where no sheet is open
  * @param chosen id of the part in hand
- * @param marks the gravest remark of each part that has one, by part id
+ * @param marks the gravest note of each part that has one, by part id
  * @param seen live endstop states by axis end; empty while nothing is connected
  * @param disagreeing axis ends whose state is not the expected one
  */

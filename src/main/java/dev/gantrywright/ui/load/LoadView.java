@@ -103,7 +103,7 @@ public final class LoadView extends ScrollPane implements Subscription {
                 ? Caution.Act.CARD
                 : medium == LoaderMedium.UF2 ? Caution.Act.USB_DRIVE : Caution.Act.COMMAND));
     work.getChildren().setAll(picture, image);
-    if (!desk.remarks().isEmpty()) {
+    if (!desk.notes().isEmpty()) {
       work.getChildren().add(Pieces.paragraph(Texts.of("load.checkFirst"), "quiet"));
     }
     work.getChildren()

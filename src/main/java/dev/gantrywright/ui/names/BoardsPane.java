@@ -93,7 +93,7 @@ final class BoardsPane extends VBox {
       row = new HBox(10, sign, words);
       row.setMinWidth(0);
       row.setPrefWidth(1);
-      getStyleClass().add("remark-cell");
+      getStyleClass().add("note-cell");
     }
 
     @Override

@@ -110,7 +110,7 @@ public final class ProveView extends ScrollPane implements Subscription {
         new MarginSheet(
             form,
             path -> rows.get(path.substring(path.lastIndexOf('.') + 1)),
-            new NoteCard.Acts(desk::apply, remark -> layoutMargin()));
+            new NoteCard.Acts(desk::apply, note -> layoutMargin()));
     setContent(sheet);
     observe();
     sceneProperty()
@@ -232,7 +232,7 @@ public final class ProveView extends ScrollPane implements Subscription {
     List<String> wrong = Expectation.disagreeing(desk.profile(), desk.link());
     strips.wrong(bits(wrong));
     sheet.show(
-        wrong.stream().map(end -> Expectation.remark(desk.profile(), desk.link(), end)).toList());
+        wrong.stream().map(end -> Expectation.note(desk.profile(), desk.link(), end)).toList());
   }
 
   private int bits(List<String> wrong) {

@@ -2,8 +2,8 @@ package dev.gantrywright.ui.shell;
 
 import dev.gantrywright.rules.Family;
 import dev.gantrywright.rules.RulePages;
+import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.PageText;
-import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.Optional;
@@ -15,7 +15,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** The page of a rule, opened from a remark: what it looks for, why, and from where. */
+/** The page of a rule, opened from a note: what it looks for, why, and from where. */
 public final class RulePage extends VBox {
   private static final double WIDE = 640;
   private static final double HIGH = 560;
@@ -52,15 +52,15 @@ public final class RulePage extends VBox {
     setManaged(on);
   }
 
-  /** Opens the page of the rule that made a remark. */
-  public void open(Remark remark) {
+  /** Opens the page of the rule that made a note. */
+  public void open(MarginNote note) {
     if (title == null) {
       make();
     }
     returnTo = getScene() == null ? null : getScene().getFocusOwner();
-    Optional<String> page = page(remark);
+    Optional<String> page = page(note);
     text.getChildren().clear();
-    title.setText(page.map(PageText::title).orElse(remark.place()));
+    title.setText(page.map(PageText::title).orElse(note.place()));
     for (PageText.Piece piece :
         page.map(PageText::pieces).orElseGet(() -> PageText.pieces(Texts.of("page.none")))) {
       text.getChildren().add(node(piece));
@@ -70,10 +70,10 @@ public final class RulePage extends VBox {
     close.requestFocus();
   }
 
-  private static Optional<String> page(Remark remark) {
+  private static Optional<String> page(MarginNote note) {
     for (Family family : Family.values()) {
-      if (family.title().equals(remark.family())) {
-        return RulePages.help(family, remark.slug());
+      if (family.title().equals(note.family())) {
+        return RulePages.help(family, note.slug());
       }
     }
     return Optional.empty();

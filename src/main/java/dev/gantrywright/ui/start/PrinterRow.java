@@ -4,9 +4,9 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.draw.SmallPlan;
 import dev.gantrywright.ui.quantity.HomePath;
+import dev.gantrywright.ui.state.MarginNotes;
 import dev.gantrywright.ui.state.PrinterCard;
 import dev.gantrywright.ui.state.PrinterPast;
-import dev.gantrywright.ui.state.Remarks;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.time.ZoneId;
@@ -120,12 +120,12 @@ final class PrinterRow extends HBox {
     }
     box.getChildren()
         .addAll(
-            card.remarks().isEmpty()
+            card.notes().isEmpty()
                 ? Pieces.row(8, Mark.SETTLED.sign(12), Pieces.label(Texts.of("route.fits")))
                 : Pieces.row(
                     8,
-                    Mark.of(card.remarks().get(0).gravity()).sign(12),
-                    Pieces.label(Remarks.counted(card.remarks()))),
+                    Mark.of(card.notes().get(0).gravity()).sign(12),
+                    Pieces.label(MarginNotes.counted(card.notes()))),
             past(card.past().build(), "build"),
             past(card.past().proof(), "proof"));
     return box;

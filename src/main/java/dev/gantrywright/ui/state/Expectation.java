@@ -32,7 +32,7 @@ public final class Expectation {
   }
 
   /** The margin note of an end that disagrees. */
-  public static Remark remark(PrinterProfile profile, LinkDesk link, String end) {
+  public static MarginNote note(PrinterProfile profile, LinkDesk link, String end) {
     String path = "endstops." + end + ".inverted";
     Endstop endstop = profile.endstops().get(end);
     boolean other = !Boolean.TRUE.equals(endstop.inverted());
@@ -43,10 +43,10 @@ public final class Expectation {
         Texts.of(touched ? "prove.silent" : "prove.early", name, link.live().get().of(end).word());
     // Firmware from before the last edits says nothing about them: it is loaded again first.
     boolean old = link.built() != null && !link.built().endstops().equals(profile.endstops());
-    Remark.Fix fix =
-        new Remark.Fix(
+    MarginNote.Fix fix =
+        new MarginNote.Fix(
             Texts.of("prove.invert", word),
-            Remark.Safety.REVIEW,
+            MarginNote.Safety.REVIEW,
             now -> {
               try {
                 return ProfileValues.with(now, path, other);
@@ -54,7 +54,7 @@ public final class Expectation {
                 throw new IllegalStateException(impossible);
               }
             });
-    return new Remark(
+    return new MarginNote(
         "prove",
         "endstop-" + end,
         "prove",

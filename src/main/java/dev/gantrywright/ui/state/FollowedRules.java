@@ -22,7 +22,7 @@ final class FollowedRules implements Inspection {
   private final Supplier<Catalog> catalog;
   private Checked checked;
   private PrinterProfile inspected;
-  private Map<Finding, Remark> remarks = new IdentityHashMap<>();
+  private Map<Finding, MarginNote> notes = new IdentityHashMap<>();
   private volatile Map<String, String> evidence = Map.of();
 
   FollowedRules(Supplier<RuleBook> book, Supplier<Catalog> catalog) {
@@ -31,7 +31,7 @@ final class FollowedRules implements Inspection {
   }
 
   @Override
-  public List<Remark> inspect(OpenPrinter printer) {
+  public List<MarginNote> inspect(OpenPrinter printer) {
     CheckInput input =
         new CheckInput(
             printer.profile(), printer.sheet(), printer.folder(), printer.names(), catalog.get());
@@ -41,12 +41,12 @@ final class FollowedRules implements Inspection {
             : book.get().rerun(checked, input, ChangedFields.between(inspected, printer.profile()));
     inspected = printer.profile();
     List<Finding> open = Waivers.sort(printer.profile(), checked.findings()).open();
-    Map<Finding, Remark> next = new IdentityHashMap<>();
+    Map<Finding, MarginNote> next = new IdentityHashMap<>();
     for (Finding finding : open) {
-      Remark known = remarks.get(finding);
-      next.put(finding, known == null ? FoundRemark.of(finding) : known);
+      MarginNote known = notes.get(finding);
+      next.put(finding, known == null ? FoundNote.of(finding) : known);
     }
-    remarks = next;
+    notes = next;
     evidence =
         open.stream()
             .collect(Collectors.toMap(Finding::key, Finding::evidence, (first, other) -> first));

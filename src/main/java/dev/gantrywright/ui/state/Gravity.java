@@ -1,6 +1,6 @@
 package dev.gantrywright.ui.state;
 
-/** How grave a remark is, worst first. */
+/** How grave a note is, worst first. */
 public enum Gravity {
   ERROR("error"),
   WARNING("warning"),

@@ -6,13 +6,13 @@ import java.util.Optional;
 
 /** Follows one printer through its edits; serves one thread at a time, off the view's. */
 public interface Inspection {
-  /** Remarks on the printer as it stands now, worst first; a remark that stays is the same one. */
-  List<Remark> inspect(OpenPrinter printer);
+  /** Notes on the printer as it stands now, worst first; a note that stays is the same one. */
+  List<MarginNote> inspect(OpenPrinter printer);
 
   /**
-   * What a remark of the last inspection was found on, as a waiver keeps it. Any thread may ask.
+   * What a note of the last inspection was found on, as a waiver keeps it. Any thread may ask.
    *
-   * @param key {@link Remark#key}
+   * @param key {@link MarginNote#key}
    */
   Optional<String> evidence(String key);
 }

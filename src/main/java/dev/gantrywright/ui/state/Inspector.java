@@ -5,8 +5,8 @@ import java.util.List;
 
 /** Finds what does not fit together; runs off the view's thread. */
 public interface Inspector {
-  /** Remarks, worst first. */
-  List<Remark> inspect(OpenPrinter printer);
+  /** Notes, worst first. */
+  List<MarginNote> inspect(OpenPrinter printer);
 
   /** For a printer that is being edited. */
   Inspection follow();

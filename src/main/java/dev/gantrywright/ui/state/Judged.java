@@ -6,11 +6,11 @@ import java.util.List;
  * What was found in one revision of a printer.
  *
  * @param revision of the profile
- * @param remarks what does not fit, worst first
+ * @param notes what does not fit, worst first
  */
-public record Judged(long revision, List<Remark> remarks) {
+public record Judged(long revision, List<MarginNote> notes) {
   public Judged {
-    remarks = List.copyOf(remarks);
+    notes = List.copyOf(notes);
   }
 
   static Judged nothing() {

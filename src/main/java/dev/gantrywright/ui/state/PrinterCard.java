@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param file its profile
  * @param profile empty where it cannot be read
  * @param board name of its board; empty where no sheet is open
- * @param remarks what the rules find
+ * @param notes what the rules find
  * @param past what was last done with it
  * @param problem the one line that says why it cannot be read; empty where it can
  */
@@ -20,20 +20,20 @@ public record PrinterCard(
     Path file,
     Optional<PrinterProfile> profile,
     String board,
-    List<Remark> remarks,
+    List<MarginNote> notes,
     PrinterPast past,
     String problem) {
   public PrinterCard {
-    remarks = List.copyOf(remarks);
+    notes = List.copyOf(notes);
   }
 
-  static PrinterCard of(OpenPrinter printer, List<Remark> remarks) {
+  static PrinterCard of(OpenPrinter printer, List<MarginNote> notes) {
     String board = printer.sheet() == null ? "" : printer.sheet().name();
     return new PrinterCard(
         printer.file(),
         Optional.of(printer.profile()),
         board == null ? "" : board,
-        remarks,
+        notes,
         PrinterPast.beside(printer.file()),
         "");
   }

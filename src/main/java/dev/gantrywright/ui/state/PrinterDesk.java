@@ -36,7 +36,7 @@ public final class PrinterDesk implements AutoCloseable {
   private final Cell<String> part = new Cell<>("printer");
   private final Cell<Optional<String>> focus = new Cell<>(Optional.empty());
   private final Cell<Optional<String>> line = new Cell<>(Optional.empty());
-  private final Cell<Optional<Remark>> page = new Cell<>(Optional.empty());
+  private final Cell<Optional<MarginNote>> page = new Cell<>(Optional.empty());
   private final Subscription follow;
   private BiConsumer<String, UnaryOperator<NameMap>> names = (label, change) -> {};
 
@@ -143,8 +143,8 @@ public final class PrinterDesk implements AutoCloseable {
     return trouble;
   }
 
-  public List<Remark> remarks() {
-    return judged.get().remarks();
+  public List<MarginNote> notes() {
+    return judged.get().notes();
   }
 
   public Cell<Stage> stage() {
@@ -177,9 +177,9 @@ public final class PrinterDesk implements AutoCloseable {
     return parts().stream().filter(each -> each.id().equals(part.get())).findFirst();
   }
 
-  /** The gravest remark of each part that has one. */
+  /** The gravest note of each part that has one. */
   public Map<String, Gravity> marks() {
-    return Remarks.byPart(profile(), parts, remarks());
+    return MarginNotes.byPart(profile(), parts, notes());
   }
 
   /** Opens the part that holds a field and gives the field the keyboard. */
@@ -201,9 +201,9 @@ public final class PrinterDesk implements AutoCloseable {
     line.set(Optional.of(path));
   }
 
-  /** Applies a remark's fix as one named edit of the profile, or of the name map. */
-  public void apply(Remark remark, Remark.Fix fix) {
-    String label = fix.title() + " (" + remark.place() + ")";
+  /** Applies a note's fix as one named edit of the profile, or of the name map. */
+  public void apply(MarginNote note, MarginNote.Fix fix) {
+    String label = fix.title() + " (" + note.place() + ")";
     values.change(label, "", fix.change());
     if (fix.names() != null) {
       names.accept(label, fix.names());
@@ -215,8 +215,8 @@ public final class PrinterDesk implements AutoCloseable {
     names = editor;
   }
 
-  /** The remark whose rule's page is asked for; taken by the window that shows it. */
-  public Cell<Optional<Remark>> page() {
+  /** The note whose rule's page is asked for; taken by the window that shows it. */
+  public Cell<Optional<MarginNote>> page() {
     return page;
   }
 
@@ -235,29 +235,30 @@ public final class PrinterDesk implements AutoCloseable {
   }
 
   /**
-   * Sets a remark aside, as a named edit; does nothing where the remark is no longer there.
+   * Sets a note aside, as a named edit; does nothing where the note is no longer there.
    *
    * @param date ISO date
    */
-  public void waive(Remark remark, String reason, String date) {
+  public void waive(MarginNote note, String reason, String date) {
     inspection
-        .evidence(remark.key())
+        .evidence(note.key())
         .ifPresent(
             evidence ->
                 values.change(
-                    Texts.of("check.waived", remark.place()),
+                    Texts.of("check.waived", note.place()),
                     "",
-                    now -> Waived.with(now, remark.key(), evidence, reason, date)));
+                    now -> Waived.with(now, note.key(), evidence, reason, date)));
   }
 
-  /** Applies the first safe fix of every remark, as one named edit. */
+  /** Applies the first safe fix of every note, as one named edit. */
   public int applySafe() {
-    List<Remark.Fix> fixes =
-        remarks().stream()
+    List<MarginNote.Fix> fixes =
+        notes().stream()
             .flatMap(
-                remark ->
-                    remark.fixes().stream()
-                        .filter(fix -> fix.safety() == Remark.Safety.SAFE && fix.names() == null)
+                note ->
+                    note.fixes().stream()
+                        .filter(
+                            fix -> fix.safety() == MarginNote.Safety.SAFE && fix.names() == null)
                         .limit(1))
             .toList();
     values.change(
@@ -265,7 +266,7 @@ public final class PrinterDesk implements AutoCloseable {
         "",
         profile -> {
           PrinterProfile now = profile;
-          for (Remark.Fix fix : fixes) {
+          for (MarginNote.Fix fix : fixes) {
             now = fix.change().apply(now);
           }
           return now;

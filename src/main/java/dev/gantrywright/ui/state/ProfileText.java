@@ -6,11 +6,11 @@ import dev.gantrywright.machine.ProfileValues;
 import java.util.List;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A printer as plain text: every value with its unit, then every remark. */
+/** A printer as plain text: every value with its unit, then every note. */
 public final class ProfileText {
   private ProfileText() {}
 
-  public static String of(PrinterProfile profile, List<Remark> remarks) {
+  public static String of(PrinterProfile profile, List<MarginNote> notes) {
     StringBuilder text = new StringBuilder();
     ObjectNode tree = ProfileValues.tree(profile);
     for (String path : ProfileValues.paths(profile)) {
@@ -28,12 +28,12 @@ public final class ProfileText {
                     .append('\n');
               });
     }
-    for (Remark remark : remarks) {
-      text.append(remark.gravity().word())
+    for (MarginNote note : notes) {
+      text.append(note.gravity().word())
           .append(": ")
-          .append(remark.place())
+          .append(note.place())
           .append(": ")
-          .append(remark.text())
+          .append(note.text())
           .append('\n');
     }
     return text.toString();

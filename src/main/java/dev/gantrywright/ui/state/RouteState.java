@@ -26,16 +26,16 @@ public final class RouteState {
   }
 
   private static StationState check(PrinterDesk desk) {
-    List<Remark> remarks = desk.remarks();
+    List<MarginNote> notes = desk.notes();
     if (desk.judged().get().revision() < 0) {
       return StationState.open(Texts.of("route.checking"));
     }
-    if (remarks.isEmpty()) {
+    if (notes.isEmpty()) {
       return StationState.settled(Texts.of("route.fits"));
     }
-    Gravity worst = remarks.get(0).gravity();
+    Gravity worst = notes.get(0).gravity();
     StationState.Sign sign = StationState.Sign.valueOf(worst.name());
-    return new StationState(sign, Remarks.count(remarks, worst), Remarks.counted(remarks));
+    return new StationState(sign, MarginNotes.count(notes, worst), MarginNotes.counted(notes));
   }
 
   private static StationState write(Optional<PatchPlan> plan, PrinterDesk desk) {

@@ -18,7 +18,7 @@ public final class RuleInspector implements Inspector {
   }
 
   @Override
-  public List<Remark> inspect(OpenPrinter printer) {
+  public List<MarginNote> inspect(OpenPrinter printer) {
     return follow().inspect(printer);
   }
 

@@ -17,12 +17,12 @@ public final class SettledAt {
   private SettledAt() {}
 
   /** The stage; what is stated wrongly about the machine is settled in Describe. */
-  public static Stage of(Remark remark) {
-    String path = remark.path();
-    if (LOADING.contains(remark.slug()) || path.startsWith("build.flash")) {
+  public static Stage of(MarginNote note) {
+    String path = note.path();
+    if (LOADING.contains(note.slug()) || path.startsWith("build.flash")) {
       return Stage.LOAD;
     }
-    boolean folder = remark.family().equals(Family.FOLDER.title());
+    boolean folder = note.family().equals(Family.FOLDER.title());
     if (folder || path.indexOf(':') >= 0 || path.matches("build\\.(folder|names)")) {
       return Stage.WRITE;
     }

@@ -5,14 +5,14 @@ import dev.gantrywright.machine.Waiver;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Setting a remark aside. */
+/** Setting a note aside. */
 final class Waived {
   private Waived() {}
 
   /**
    * The profile with one more waiver.
    *
-   * @param evidence what the remark was found on; the waiver holds while it is the same
+   * @param evidence what the note was found on; the waiver holds while it is the same
    * @param date ISO date
    */
   static PrinterProfile with(

@@ -20,8 +20,8 @@ class SettledAtTest {
   })
   void everyFindingHasTheStageAtWhichItIsSettled(
       String path, String slug, String family, Stage stage) {
-    Remark remark =
-        new Remark("GW-X000", slug, family, Gravity.NOTE, path, path, "", "", List.of());
-    assertThat(SettledAt.of(remark)).isEqualTo(stage);
+    MarginNote note =
+        new MarginNote("GW-X000", slug, family, Gravity.NOTE, path, path, "", "", List.of());
+    assertThat(SettledAt.of(note)).isEqualTo(stage);
   }
 }

@@ -7,13 +7,13 @@ import dev.gantrywright.rules.Finding;
 import dev.gantrywright.rules.Remedies;
 import dev.gantrywright.rules.Remedy;
 
-/** A finding of the rule book as a remark. */
-final class FoundRemark {
-  private FoundRemark() {}
+/** A finding of the rule book as a note. */
+final class FoundNote {
+  private FoundNote() {}
 
-  static Remark of(Finding finding) {
+  static MarginNote of(Finding finding) {
     boolean field = finding.path().indexOf(':') < 0;
-    return new Remark(
+    return new MarginNote(
         finding.id(),
         finding.slug(),
         finding.family().title(),
@@ -21,11 +21,11 @@ final class FoundRemark {
         finding.path(),
         field ? PlaceNames.field(finding.path()) : finding.path(),
         sentence(finding.evidence()),
-        sentence(finding.summary()) + " " + Texts.of("remark.source", finding.source()),
-        finding.remedies().stream().map(FoundRemark::fix).toList());
+        sentence(finding.summary()) + " " + Texts.of("note.source", finding.source()),
+        finding.remedies().stream().map(FoundNote::fix).toList());
   }
 
-  /** Begins with a capital and ends with a stop, as a remark in a margin does. */
+  /** Begins with a capital and ends with a stop, as a note in a margin does. */
   private static String sentence(String words) {
     String text = words.strip();
     if (text.isEmpty()) {
@@ -35,13 +35,13 @@ final class FoundRemark {
     return begun.endsWith(".") ? begun : begun + ".";
   }
 
-  private static Remark.Fix fix(Remedy remedy) {
-    Remark.Safety safety =
+  private static MarginNote.Fix fix(Remedy remedy) {
+    MarginNote.Safety safety =
         remedy.applicable()
-            ? Remark.Safety.valueOf(remedy.safety().name())
-            : Remark.Safety.SHOW_ONLY;
+            ? MarginNote.Safety.valueOf(remedy.safety().name())
+            : MarginNote.Safety.SHOW_ONLY;
     boolean names = remedy.edits().stream().anyMatch(edit -> edit instanceof Remedy.SetName);
-    return new Remark.Fix(
+    return new MarginNote.Fix(
         remedy.title(),
         safety,
         profile -> apply(remedy, profile),
@@ -55,7 +55,7 @@ final class FoundRemark {
         try {
           now = ProfileValues.with(now, set.path(), set.value());
         } catch (ProfileProblem refused) {
-          // A remedy that the field does not take changes nothing; the remark stays.
+          // A remedy that the field does not take changes nothing; the note stays.
           return profile;
         }
       }

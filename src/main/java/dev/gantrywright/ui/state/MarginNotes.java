@@ -6,40 +6,40 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Views of a list of remarks. */
-public final class Remarks {
-  private Remarks() {}
+/** Views of a list of notes. */
+public final class MarginNotes {
+  private MarginNotes() {}
 
-  /** The gravest remark of each part that has one, by part id. */
+  /** The gravest note of each part that has one, by part id. */
   public static Map<String, Gravity> byPart(
-      PrinterProfile profile, PartTable table, List<Remark> remarks) {
+      PrinterProfile profile, PartTable table, List<MarginNote> notes) {
     Map<String, Gravity> marks = new LinkedHashMap<>();
-    for (Remark remark : remarks) {
+    for (MarginNote note : notes) {
       table
-          .partOf(profile, remark.path() + (remark.path().indexOf('.') > 0 ? "" : "."))
-          .or(() -> table.partOf(profile, remark.path()))
-          .or(() -> whole(profile, table, remark.path()))
+          .partOf(profile, note.path() + (note.path().indexOf('.') > 0 ? "" : "."))
+          .or(() -> table.partOf(profile, note.path()))
+          .or(() -> whole(profile, table, note.path()))
           .ifPresent(
-              part -> marks.merge(part.id(), remark.gravity(), (a, b) -> a.atLeast(b) ? a : b));
+              part -> marks.merge(part.id(), note.gravity(), (a, b) -> a.atLeast(b) ? a : b));
     }
     return marks;
   }
 
-  /** A remark on a whole axis, endstop or heater belongs to its part. */
+  /** A note on a whole axis, endstop or heater belongs to its part. */
   private static Optional<Part> whole(PrinterProfile profile, PartTable table, String path) {
     return table.parts(profile).stream().filter(part -> part.id().equals(path)).findFirst();
   }
 
-  public static int count(List<Remark> remarks, Gravity gravity) {
-    return (int) remarks.stream().filter(remark -> remark.gravity() == gravity).count();
+  public static int count(List<MarginNote> notes, Gravity gravity) {
+    return (int) notes.stream().filter(note -> note.gravity() == gravity).count();
   }
 
   /** "1 error · 2 warnings", the gravest two; empty where there is none. */
-  public static String counted(List<Remark> remarks) {
+  public static String counted(List<MarginNote> notes) {
     StringBuilder words = new StringBuilder();
     int kinds = 0;
     for (Gravity gravity : Gravity.values()) {
-      int count = count(remarks, gravity);
+      int count = count(notes, gravity);
       if (count > 0 && kinds++ < 2) {
         words
             .append(words.isEmpty() ? "" : " · ")

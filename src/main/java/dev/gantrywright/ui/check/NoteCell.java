@@ -1,7 +1,7 @@
 package dev.gantrywright.ui.check;
 
 import dev.gantrywright.ui.draw.Mark;
-import dev.gantrywright.ui.state.Remark;
+import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.theme.Pieces;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -10,15 +10,15 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** One remark in the list: sign, place, what was found. */
-final class RemarkCell extends ListCell<Remark> {
+/** One note in the list: sign, place, what was found. */
+final class NoteCell extends ListCell<MarginNote> {
   private final HBox sign = new HBox();
   private final Label place = Pieces.label("", "strong");
   private final Label family = Pieces.label("", "quiet", "small");
   private final Label text = Pieces.label("");
   private final HBox row;
 
-  RemarkCell() {
+  NoteCell() {
     HBox head = Pieces.row(12, place, Pieces.gap(), family);
     text.setMaxWidth(Double.MAX_VALUE);
     VBox words = new VBox(3, head, text);
@@ -29,20 +29,20 @@ final class RemarkCell extends ListCell<Remark> {
     row = new HBox(12, sign, words);
     row.setMinWidth(0);
     row.setPrefWidth(1);
-    getStyleClass().add("remark-cell");
+    getStyleClass().add("note-cell");
   }
 
   @Override
-  protected void updateItem(Remark remark, boolean empty) {
-    super.updateItem(remark, empty);
+  protected void updateItem(MarginNote note, boolean empty) {
+    super.updateItem(note, empty);
     setText(null);
     setGraphic(empty ? null : row);
     if (!empty) {
-      sign.getChildren().setAll(Mark.of(remark.gravity()).sign(14));
-      place.setText(remark.place());
-      family.setText(remark.family());
-      text.setText(remark.text());
-      setAccessibleText(remark.gravity().word() + ", " + remark.place() + ": " + remark.text());
+      sign.getChildren().setAll(Mark.of(note.gravity()).sign(14));
+      place.setText(note.place());
+      family.setText(note.family());
+      text.setText(note.text());
+      setAccessibleText(note.gravity().word() + ", " + note.place() + ": " + note.text());
     }
   }
 }

@@ -18,7 +18,7 @@ import java.util.function.UnaryOperator;
  * @param source where the fact behind it stands
  * @param fixes changes that would settle it, the best first
  */
-public record Remark(
+public record MarginNote(
     String id,
     String slug,
     String family,
@@ -28,11 +28,11 @@ public record Remark(
     String text,
     String source,
     List<Fix> fixes) {
-  public Remark {
+  public MarginNote {
     fixes = List.copyOf(fixes);
   }
 
-  /** Tells one remark from another across checks. */
+  /** Tells one note from another across checks. */
   public String key() {
     return id + "@" + path;
   }
@@ -45,7 +45,7 @@ public record Remark(
   }
 
   /**
-   * A change that would settle the remark.
+   * A change that would settle the note.
    *
    * @param title what it does, "Use 80"
    * @param change the profile with it done

@@ -3,10 +3,10 @@ package dev.gantrywright.ui.check;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileValues;
 import dev.gantrywright.ui.draw.Mark;
+import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.PlaceNames;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.ProfileDesk;
-import dev.gantrywright.ui.state.Remark;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.LinkedHashSet;
@@ -19,32 +19,32 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** The remark in hand: what, remedies with what each would change, source, waiving. */
-final class RemarkDetail extends VBox {
+/** The note in hand: what, remedies with what each would change, source, waiving. */
+final class NoteDetail extends VBox {
   private final PrinterDesk desk;
-  private final BiConsumer<Remark, String> waive;
-  private Remark shown;
+  private final BiConsumer<MarginNote, String> waive;
+  private MarginNote shown;
   private PrinterProfile shownOn;
 
   /**
-   * @param waive sets a remark aside with a reason
+   * @param waive sets a note aside with a reason
    */
-  RemarkDetail(PrinterDesk desk, BiConsumer<Remark, String> waive) {
+  NoteDetail(PrinterDesk desk, BiConsumer<MarginNote, String> waive) {
     super(10);
     this.desk = desk;
     this.waive = waive;
     getStyleClass().add("detail");
   }
 
-  void show(Remark remark) {
-    // The same remark on the same profile is left alone, with a reason that is being typed.
-    if (remark != null && remark == shown && desk.profile() == shownOn) {
+  void show(MarginNote note) {
+    // The same note on the same profile is left alone, with a reason that is being typed.
+    if (note != null && note == shown && desk.profile() == shownOn) {
       return;
     }
-    shown = remark;
+    shown = note;
     shownOn = desk.profile();
     getChildren().clear();
-    if (remark == null) {
+    if (note == null) {
       getChildren().add(Pieces.paragraph(Texts.of("check.choose"), "quiet"));
       return;
     }
@@ -52,36 +52,32 @@ final class RemarkDetail extends VBox {
         .addAll(
             Pieces.row(
                 8,
-                Mark.of(remark.gravity()).sign(14),
-                Pieces.label(remark.gravity().word(), "strong", remark.gravity().word() + "-text"),
+                Mark.of(note.gravity()).sign(14),
+                Pieces.label(note.gravity().word(), "strong", note.gravity().word() + "-text"),
                 Pieces.gap(),
-                Pieces.label(remark.id(), "quiet", "small")),
-            Pieces.paragraph(remark.place(), "section"),
-            Pieces.paragraph(remark.text()));
+                Pieces.label(note.id(), "quiet", "small")),
+            Pieces.paragraph(note.place(), "section"),
+            Pieces.paragraph(note.text()));
     boolean first = true;
-    for (Remark.Fix fix : remark.fixes()) {
-      getChildren().add(remedy(remark, fix, first));
+    for (MarginNote.Fix fix : note.fixes()) {
+      getChildren().add(remedy(note, fix, first));
       first = false;
     }
     Button open =
-        Pieces.button(
-            "check-open", Texts.of("check.open"), "plain", () -> desk.goTo(remark.path()));
+        Pieces.button("check-open", Texts.of("check.open"), "plain", () -> desk.goTo(note.path()));
     getChildren().add(open);
     getChildren().add(Pieces.label(Texts.of("check.why"), "quiet", "small"));
-    getChildren().add(Pieces.paragraph(remark.source(), "small"));
+    getChildren().add(Pieces.paragraph(note.source(), "small"));
     Button page =
         Pieces.button(
-            "check-page",
-            Texts.of("note.page"),
-            "plain",
-            () -> desk.page().set(Optional.of(remark)));
-    page.setAccessibleText(Texts.of("note.pageOf", remark.place()));
+            "check-page", Texts.of("note.page"), "plain", () -> desk.page().set(Optional.of(note)));
+    page.setAccessibleText(Texts.of("note.pageOf", note.place()));
     getChildren().add(page);
-    getChildren().add(waiver(remark));
+    getChildren().add(waiver(note));
   }
 
-  private VBox remedy(Remark remark, Remark.Fix fix, boolean first) {
-    if (fix.safety() == Remark.Safety.SHOW_ONLY) {
+  private VBox remedy(MarginNote note, MarginNote.Fix fix, boolean first) {
+    if (fix.safety() == MarginNote.Safety.SHOW_ONLY) {
       return new VBox(
           4,
           Pieces.label(Texts.of("check.byHand"), "quiet", "small"),
@@ -89,10 +85,10 @@ final class RemarkDetail extends VBox {
     }
     Button apply =
         Pieces.button(
-            "apply-" + remark.slug(),
+            "apply-" + note.slug(),
             fix.title(),
             first ? "act" : "act-second",
-            () -> desk.apply(remark, fix));
+            () -> desk.apply(note, fix));
     apply.setMinWidth(0);
     apply.setWrapText(true);
     VBox box =
@@ -100,7 +96,7 @@ final class RemarkDetail extends VBox {
             4,
             apply,
             Pieces.paragraph(
-                Texts.of(fix.safety() == Remark.Safety.SAFE ? "check.safe" : "check.review"),
+                Texts.of(fix.safety() == MarginNote.Safety.SAFE ? "check.safe" : "check.review"),
                 "quiet",
                 "small"));
     for (String line : changes(fix)) {
@@ -110,7 +106,7 @@ final class RemarkDetail extends VBox {
   }
 
   /** What the remedy would change, field by field. */
-  private Set<String> changes(Remark.Fix fix) {
+  private Set<String> changes(MarginNote.Fix fix) {
     PrinterProfile after = fix.change().apply(desk.profile());
     Set<String> lines = new LinkedHashSet<>();
     var was = ProfileValues.tree(desk.profile());
@@ -130,7 +126,7 @@ final class RemarkDetail extends VBox {
     return lines;
   }
 
-  private VBox waiver(Remark remark) {
+  private VBox waiver(MarginNote note) {
     TextField reason = new TextField();
     reason.setPromptText(Texts.of("check.reason"));
     reason.setAccessibleText(Texts.of("check.reason"));
@@ -144,7 +140,7 @@ final class RemarkDetail extends VBox {
             "waive",
             Texts.of("check.waive"),
             "act-second",
-            () -> waive.accept(remark, reason.getText()));
+            () -> waive.accept(note, reason.getText()));
     set.disableProperty().bind(reason.textProperty().map(String::isBlank));
     return new VBox(
         4,
