@@ -1,12 +1,12 @@
 #!/usr/bin/env bash
 # Whole-process times, in turns: the verb macros over all device headers of avr-libc, started with the
-# launcher bin/gantrywright and with plain "java -jar", and Universal Ctags listing their definitions.
+# launcher target/gantrywright and with plain "java -jar", and Universal Ctags listing their definitions.
 # Needs bash, avr-libc, universal-ctags; run from the project's root on a machine with nothing else to
 # do, after "mvn -q -B -DskipTests package". usage: docs/benchmarks/macros.sh [RUNS]
 set -eu
 runs=${1:-9}
 files=(/usr/lib/avr/include/avr/io*.h)
-launcher() { bin/gantrywright macros "${files[@]}"; }
+launcher() { target/gantrywright macros "${files[@]}"; }
 plain() { java -jar target/gantrywright.jar macros "${files[@]}"; }
 ctags_() { ctags --languages=C --langmap=C:.h --kinds-C=d -f /dev/null "${files[@]}"; }
 ms() { # milliseconds of one command

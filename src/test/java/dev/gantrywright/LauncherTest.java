@@ -24,8 +24,8 @@ class LauncherTest {
   @BeforeEach
   void aCopyWithAnotherVirtualMachine() throws IOException {
     Tool.need("sh");
-    Files.createDirectories(dir.resolve("bin"));
-    Files.copy(Path.of("bin/gantrywright"), dir.resolve("bin/gantrywright"));
+    Files.createDirectories(dir.resolve("target"));
+    Files.copy(Path.of("src/main/launcher/gantrywright"), dir.resolve("target/gantrywright"));
     Files.createDirectories(dir.resolve("jdk/bin"));
     Path java = dir.resolve("jdk/bin/java");
     Files.writeString(
@@ -39,12 +39,11 @@ class LauncherTest {
         exit 3
         """);
     assertThat(java.toFile().setExecutable(true)).isTrue();
-    Files.createDirectories(dir.resolve("target"));
     jar = Files.createFile(dir.resolve("target/gantrywright.jar"));
   }
 
   private Run run(String... args) throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>(List.of("sh", dir + "/bin/gantrywright"));
+    List<String> command = new ArrayList<>(List.of("sh", dir + "/target/gantrywright"));
     command.addAll(List.of(args));
     Path out = dir.resolve("out");
     Path err = dir.resolve("err");

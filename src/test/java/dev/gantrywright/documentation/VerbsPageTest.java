@@ -24,7 +24,7 @@ class VerbsPageTest {
 
       <!-- Made from the command line's own model by VerbsPageTest; do not edit. -->
 
-      `java -jar target/gantrywright.jar VERB …`; on Unix-like systems `bin/gantrywright VERB …` does the same and starts faster. Without a verb the window opens. Every verb takes `--help`; with `--format json` one JSON document goes to standard output and nothing else.
+      `java -jar target/gantrywright.jar VERB …`; on Unix-like systems `target/gantrywright VERB …` does the same and starts faster. Without a verb the window opens. Every verb takes `--help`; with `--format json` one JSON document goes to standard output and nothing else.
 
       | exit status | means |
       | --- | --- |
