@@ -2,6 +2,9 @@ package dev.gantrywright.image;
 
 /** A file that cannot be read as a firmware image. The message is one clear line. */
 public final class BrokenImage extends Exception {
+  /** What to do where bytes were lost or changed on the way. */
+  static final String AGAIN = "Build or copy the file again.";
+
   private static final long serialVersionUID = 1L;
 
   /** Why the file was refused. */
@@ -51,6 +54,32 @@ public final class BrokenImage extends Exception {
     super(where + " " + what + ". " + todo);
     this.reason = reason;
     this.where = where;
+  }
+
+  /** A record behind the closing one, which is named by the words. */
+  static BrokenImage afterEnd(String where, String closing) {
+    return new BrokenImage(Reason.AFTER_END, where, "stands after the " + closing, AGAIN);
+  }
+
+  /** The last record there is, with no closing one behind it. */
+  static BrokenImage cutOff(String where, String closing) {
+    return new BrokenImage(
+        Reason.NO_END,
+        where,
+        "is the last one, and no " + closing + " follows: the file is cut off",
+        AGAIN);
+  }
+
+  static BrokenImage checkByte(String where, byte seen, int given) {
+    return new BrokenImage(
+        Reason.BAD_CHECKSUM,
+        where,
+        "has check byte " + Hex.octet(seen) + " where its bytes give " + Hex.octet(given),
+        AGAIN);
+  }
+
+  static BrokenImage beyondAddresses(String where) {
+    return new BrokenImage(Reason.ADDRESS_RANGE, where, "runs past 32-bit addresses", AGAIN);
   }
 
   public Reason reason() {

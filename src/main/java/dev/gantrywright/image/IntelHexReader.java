@@ -9,8 +9,6 @@ import java.util.OptionalLong;
  * <p>Source: Intel, Hexadecimal Object File Format Specification, Revision A, 6 January 1988.
  */
 final class IntelHexReader {
-  private static final String AGAIN = "Build or copy the file again.";
-
   private final ContentsBuilder memory = new ContentsBuilder();
   private OptionalLong entry = OptionalLong.empty();
   private long base;
@@ -25,18 +23,13 @@ final class IntelHexReader {
     TextRecords lines = new TextRecords(file);
     while (lines.next()) {
       if (ended) {
-        throw new BrokenImage(
-            Reason.AFTER_END, lines.where(), "stands after the end-of-file record", AGAIN);
+        throw BrokenImage.afterEnd(lines.where(), "end-of-file record");
       }
       lines.expect(':', "Intel HEX");
       record(lines.octets(1), lines.where());
     }
     if (!ended) {
-      throw new BrokenImage(
-          Reason.NO_END,
-          lines.where(),
-          "is the last one, and no end-of-file record follows: the file is cut off",
-          AGAIN);
+      throw BrokenImage.cutOff(lines.where(), "end-of-file record");
     }
     return Image.of(ImageFormat.INTEL_HEX, memory.build(), entry, ImageDetails.none(), file);
   }
@@ -50,18 +43,11 @@ final class IntelHexReader {
               + r.length
               + " bytes where its length byte asks for "
               + (r.length == 0 ? "at least 5" : (r[0] & 0xFF) + 5),
-          AGAIN);
+          BrokenImage.AGAIN);
     }
     int check = checksum(r, r.length - 1);
     if (check != (r[r.length - 1] & 0xFF)) {
-      throw new BrokenImage(
-          Reason.BAD_CHECKSUM,
-          where,
-          "has check byte "
-              + Hex.octet(r[r.length - 1])
-              + " where its bytes give "
-              + Hex.octet(check),
-          AGAIN);
+      throw BrokenImage.checkByte(where, r[r.length - 1], check);
     }
     int offset = (r[1] & 0xFF) << 8 | (r[2] & 0xFF);
     HexRecordType type =
@@ -72,7 +58,7 @@ final class IntelHexReader {
                         Reason.UNKNOWN_RECORD,
                         where,
                         "is of type " + (r[3] & 0xFF) + ", which Intel HEX lacks",
-                        AGAIN));
+                        BrokenImage.AGAIN));
     if (type.carries() >= 0 && r.length - 5 != type.carries()) {
       throw new BrokenImage(
           Reason.BAD_LENGTH,
@@ -85,7 +71,7 @@ final class IntelHexReader {
               + (r.length - 5)
               + " bytes where its type has "
               + type.carries(),
-          AGAIN);
+          BrokenImage.AGAIN);
     }
     take(type, offset, r, where);
   }
@@ -123,7 +109,7 @@ final class IntelHexReader {
       return;
     }
     if (base + offset + count > 0x1_0000_0000L) {
-      throw new BrokenImage(Reason.ADDRESS_RANGE, where, "runs past 32-bit addresses", AGAIN);
+      throw BrokenImage.beyondAddresses(where);
     }
     memory.put(base + offset, bytes, where);
   }

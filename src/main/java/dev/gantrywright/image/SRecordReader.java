@@ -11,8 +11,6 @@ import java.util.OptionalLong;
  * byte for byte against GNU objcopy.
  */
 final class SRecordReader {
-  private static final String AGAIN = "Build or copy the file again.";
-
   private final ContentsBuilder memory = new ContentsBuilder();
   private OptionalLong entry = OptionalLong.empty();
   private long dataRecords;
@@ -26,18 +24,13 @@ final class SRecordReader {
     TextRecords lines = new TextRecords(file);
     while (lines.next()) {
       if (ended) {
-        throw new BrokenImage(
-            Reason.AFTER_END, lines.where(), "stands after the closing record", AGAIN);
+        throw BrokenImage.afterEnd(lines.where(), "closing record");
       }
       lines.expect('S', "an S-record");
       record(lines.at(1) - '0', lines.octets(2), lines.where());
     }
     if (!ended) {
-      throw new BrokenImage(
-          Reason.NO_END,
-          lines.where(),
-          "is the last one, and no closing record (S7, S8 or S9) follows: the file is cut off",
-          AGAIN);
+      throw BrokenImage.cutOff(lines.where(), "closing record (S7, S8 or S9)");
     }
     return Image.of(ImageFormat.S_RECORD, memory.build(), entry, ImageDetails.none(), file);
   }
@@ -45,7 +38,7 @@ final class SRecordReader {
   private void record(int type, byte[] r, String where) throws BrokenImage {
     if (type < 0 || type > 9 || type == 4) {
       throw new BrokenImage(
-          Reason.UNKNOWN_RECORD, where, "is of a type that S-records lack", AGAIN);
+          Reason.UNKNOWN_RECORD, where, "is of a type that S-records lack", BrokenImage.AGAIN);
     }
     int width = addressBytes(type);
     if (r.length == 0 || r.length != (r[0] & 0xFF) + 1 || r.length < width + 2) {
@@ -56,18 +49,11 @@ final class SRecordReader {
               + Math.max(0, r.length - 1)
               + " bytes where its count byte asks for "
               + (r.length == 0 ? "at least " + (width + 1) : Math.max(r[0] & 0xFF, width + 1)),
-          AGAIN);
+          BrokenImage.AGAIN);
     }
     int check = checksum(r, r.length - 1);
     if (check != (r[r.length - 1] & 0xFF)) {
-      throw new BrokenImage(
-          Reason.BAD_CHECKSUM,
-          where,
-          "has check byte "
-              + Hex.octet(r[r.length - 1])
-              + " where its bytes give "
-              + Hex.octet(check),
-          AGAIN);
+      throw BrokenImage.checkByte(where, r[r.length - 1], check);
     }
     long address = 0;
     for (int i = 0; i < width; i++) {
@@ -80,7 +66,7 @@ final class SRecordReader {
     switch (type) {
       case 1, 2, 3 -> {
         if (address + bytes.length > 0x1_0000_0000L) {
-          throw new BrokenImage(Reason.ADDRESS_RANGE, where, "runs past 32-bit addresses", AGAIN);
+          throw BrokenImage.beyondAddresses(where);
         }
         memory.put(address, bytes, where);
         dataRecords++;
@@ -91,7 +77,7 @@ final class SRecordReader {
               Reason.BAD_COUNT,
               where,
               "counts " + address + " data records where " + dataRecords + " came before it",
-              AGAIN);
+              BrokenImage.AGAIN);
         }
       }
       case 7, 8, 9 -> {

@@ -68,10 +68,7 @@ final class TextRecords {
     int digits = to - from - skip;
     if (digits < 0 || digits % 2 != 0) {
       throw new BrokenImage(
-          Reason.BAD_LENGTH,
-          where(),
-          "has half a byte at its end",
-          "Build or copy the file again.");
+          Reason.BAD_LENGTH, where(), "has half a byte at its end", BrokenImage.AGAIN);
     }
     byte[] out = new byte[digits / 2];
     for (int i = 0; i < out.length; i++) {
@@ -82,7 +79,7 @@ final class TextRecords {
             Reason.BAD_CHARACTER,
             where(),
             "has a character that is no hexadecimal digit near column " + (skip + 2 * i + 1),
-            "Build or copy the file again.");
+            BrokenImage.AGAIN);
       }
       out[i] = (byte) (high << 4 | low);
     }
