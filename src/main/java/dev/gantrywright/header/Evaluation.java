@@ -249,7 +249,7 @@ final class Evaluation {
     if (alternatives.spent() && !toldSpent) {
       toldSpent = true;
       String what = "open conditions stand in each other too often; what they define from here on";
-      problem(file, row, what + " counts as not settled");
+      problem(file, row, what + " counts as open");
     }
   }
 

@@ -172,22 +172,22 @@ final class DeskView implements Subscription {
 
   private static StationState built(BuildState state) {
     return switch (state.kind()) {
-      case RUNNING -> StationState.open(Texts.of("build.running"));
-      case BUILT -> StationState.settled(Texts.of("route.built"));
-      case REFUSED -> new StationState(StationState.Sign.ERROR, 0, Texts.of("route.badImage"));
-      case FAILED -> new StationState(StationState.Sign.ERROR, 0, Texts.of("route.buildFailed"));
+      case RUNNING -> StationState.open("build.running");
+      case BUILT -> StationState.settled("route.built");
+      case REFUSED -> StationState.of(StationState.Sign.ERROR, 0, "route.badImage");
+      case FAILED -> StationState.of(StationState.Sign.ERROR, 0, "route.buildFailed");
       default -> null;
     };
   }
 
   private static StationState loaded(LoadState state) {
     return switch (state.kind()) {
-      case COPYING -> StationState.open(Texts.of("load.copying"));
-      case FLASHING -> StationState.open(Texts.of("load.flashing"));
-      case COPIED -> StationState.open(Texts.of("route.onCard"));
-      case FLASHED -> StationState.open(Texts.of("route.flashed"));
-      case LOADED -> StationState.settled(Texts.of("route.loaded"));
-      case FAILED -> new StationState(StationState.Sign.ERROR, 0, Texts.of("route.loadFailed"));
+      case COPYING -> StationState.open("load.copying");
+      case FLASHING -> StationState.open("load.flashing");
+      case COPIED -> StationState.open("route.onCard");
+      case FLASHED -> StationState.open("route.flashed");
+      case LOADED -> StationState.settled("route.loaded");
+      case FAILED -> StationState.of(StationState.Sign.ERROR, 0, "route.loadFailed");
       default -> null;
     };
   }

@@ -118,7 +118,7 @@ class HostileTextTest {
     FirmwareFolder folder = folder(text.toString());
     assertThat(folder.problems())
         .singleElement()
-        .satisfies(problem -> assertThat(problem.text()).endsWith("counts as not settled"));
+        .satisfies(problem -> assertThat(problem.text()).endsWith("counts as open"));
     assertThat(folder.named("A0").get(0).state()).isEqualTo(State.OPEN);
     assertThat(folder.named("B").get(0).state()).isEqualTo(State.OPEN);
     assertThat(folder.live("C")).isPresent();

@@ -97,7 +97,7 @@ class DescribeUseTest {
         () -> {
           var box = open.window().scene().lookup("#field-endstops-zMin-inverted");
           ((javafx.scene.control.ToggleButton)
-                  ((javafx.scene.layout.HBox) box).getChildren().get(0))
+                  ((javafx.scene.layout.Pane) box).getChildren().get(0))
               .fire();
         });
     assertThat(desk.profile().endstops().get("zMin").inverted()).isFalse();

@@ -51,8 +51,7 @@ public final class BuildView extends Beside implements Subscription {
     VBox left =
         new VBox(
             12,
-            Pieces.row(
-                20,
+            Pieces.heading(
                 Pieces.label(Texts.of("stage.build"), "title"),
                 Pieces.label(Texts.of("build.about"), "quiet")),
             facts,
@@ -129,7 +128,9 @@ public final class BuildView extends Beside implements Subscription {
   }
 
   private void fact(int row, String key, String value) {
-    facts.addRow(row, Pieces.label(Texts.of(key), "field-label"), Pieces.label(value));
+    Label name = Pieces.label(Texts.of(key), "field-label");
+    name.setMinWidth(USE_PREF_SIZE);
+    facts.addRow(row, name, Pieces.paragraph(value));
   }
 
   private static String or(String text) {

@@ -45,7 +45,7 @@ final class EarlierBuilds extends VBox {
             Pieces.row(
                 8,
                 mark.sign(11),
-                Pieces.label(WHEN.format(build.started()), "mono", "small"),
+                Pieces.label(WHEN.format(build.started()), "quiet", "small"),
                 Pieces.label(
                     Texts.of(
                         key, build.took().toMillis() / 1000.0, build.errors(), build.warnings()),

@@ -10,6 +10,7 @@ import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Beside;
+import dev.gantrywright.ui.theme.Choice;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -93,14 +94,13 @@ public final class CheckView extends Beside implements Subscription {
   }
 
   private HBox heading() {
-    return Pieces.row(
-        20, Pieces.label(Texts.of("stage.check"), "title"), summary, Pieces.gap(), applySafe);
+    return Pieces.heading(
+        Pieces.label(Texts.of("stage.check"), "title"), summary, Pieces.gap(), applySafe);
   }
 
   /** Two rows: each choice keeps its words whole in the narrowest window. */
   private VBox filters() {
-    HBox choice = new HBox();
-    choice.getStyleClass().add("choice");
+    List<ToggleButton> levels = new ArrayList<>();
     for (Gravity gravity : Gravity.values()) {
       ToggleButton button = new ToggleButton(Texts.of("check.show." + gravity.word()));
       button.setSelected(true);
@@ -113,8 +113,9 @@ public final class CheckView extends Beside implements Subscription {
             }
             refresh();
           });
-      choice.getChildren().add(button);
+      levels.add(button);
     }
+    Choice choice = new Choice(levels.toArray(ToggleButton[]::new));
     choice(stage, "check-stage", "check.stage");
     choice(family, "check-family", "check.family");
     search.setId("check-search");
@@ -136,7 +137,6 @@ public final class CheckView extends Beside implements Subscription {
     box.getItems().add(Texts.of(key + ".all"));
     box.getSelectionModel().selectFirst();
     box.setOnAction(chosen -> refresh());
-    box.setMinWidth(CHOICE);
     box.setPrefWidth(CHOICE);
   }
 

@@ -3,6 +3,7 @@ package dev.gantrywright.ui.describe;
 import dev.gantrywright.machine.Field;
 import dev.gantrywright.machine.FieldType;
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Choice;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,13 +12,12 @@ import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import tools.jackson.databind.JsonNode;
 
 /** One of a few: the choices stand side by side; arrow keys move, Delete takes the value away. */
 final class ChoiceEditor implements FieldEditor {
-  private final HBox box = new HBox();
+  private final Choice box;
   private final Map<String, ToggleButton> buttons = new LinkedHashMap<>();
   private final EditSink sink;
   private final boolean flag;
@@ -25,8 +25,6 @@ final class ChoiceEditor implements FieldEditor {
   ChoiceEditor(Field field, EditSink sink) {
     this.sink = sink;
     this.flag = field.type() == FieldType.FLAG;
-    box.getStyleClass().add("choice");
-    box.setMaxWidth(Region.USE_PREF_SIZE);
     List<String> choices = flag ? List.of("false", "true") : field.choices();
     for (String choice : choices) {
       ToggleButton button = new ToggleButton(word(choice));
@@ -36,8 +34,9 @@ final class ChoiceEditor implements FieldEditor {
       button.setOnAction(click -> choose(choice));
       button.addEventFilter(KeyEvent.KEY_PRESSED, this::keyed);
       buttons.put(choice, button);
-      box.getChildren().add(button);
     }
+    box = new Choice(buttons.values().toArray(ToggleButton[]::new));
+    box.setMaxWidth(Region.USE_PREF_SIZE);
     reachable(choices.get(0));
   }
 

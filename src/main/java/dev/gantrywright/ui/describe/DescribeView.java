@@ -37,6 +37,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
     sceneProperty().addListener((o, before, now) -> follow(before, now));
     subscriptions.add(desk.part().observe(id -> open()));
     subscriptions.add(desk.values().history().listen(history -> refresh()));
+    subscriptions.add(desk.opened().listen(opened -> refresh()));
     subscriptions.add(desk.judged().listen(judged -> showNotes()));
     subscriptions.add(desk.focus().observe(this::focus));
   }
@@ -47,7 +48,7 @@ public final class DescribeView extends ScrollPane implements Subscription {
       desk.part().set("printer");
       return;
     }
-    form = new PartForm(part.get(), desk.values(), typed, pickers, desk::sheet);
+    form = new PartForm(part.get(), desk.values(), typed, pickers, desk::sheet, desk::goTo);
     sheet =
         new MarginSheet(
             form,

@@ -50,12 +50,14 @@ final class FieldRow extends HBox {
             || field.type() == FieldType.MAP
             || field.type() == FieldType.TEXT && picks.isEmpty() && !field.path().contains("*");
     if (!(editor instanceof ChoiceEditor)) {
-      editor.box().setMinWidth(wide ? 240 : BOX);
+      editor.box().setMinWidth(wide ? 200 : BOX);
       editor.box().setPrefWidth(wide ? 360 : BOX);
     }
     beside.getStyleClass().addAll("derived", "quiet");
     beside.setWrapText(true);
     beside.setMinWidth(40);
+    beside.setVisible(false);
+    beside.setManaged(false);
     HBox.setHgrow(beside, Priority.ALWAYS);
     getChildren().addAll(label, editor.box(), beside);
     describe();
@@ -131,6 +133,8 @@ final class FieldRow extends HBox {
     String words = unread.orElseGet(() -> Derivations.beside(desk.profile(), path).orElse(""));
     if (!words.equals(beside.getText())) {
       beside.setText(words);
+      beside.setVisible(!words.isEmpty());
+      beside.setManaged(!words.isEmpty());
     }
     Pieces.style(beside, "error-text", unread.isPresent());
     Pieces.style(beside, "quiet", unread.isEmpty());

@@ -18,6 +18,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 
 /** A note in the margin: what was found, the remedy first, then why and from where. */
 public final class NoteCard extends HBox {
@@ -71,13 +72,10 @@ public final class NoteCard extends HBox {
             "note-page", Texts.of("note.page"), "plain", () -> does.page().accept(this.note));
     page.setAccessibleText(Texts.of("note.pageOf", note.place()));
     Label word = Pieces.label(note.gravity().word(), "strong", note.gravity().word() + "-text");
-    head =
-        Pieces.row(
-            6,
-            Mark.of(note.gravity()).sign(12),
-            word,
-            Pieces.gap(),
-            Pieces.label(note.place(), "quiet", "small"));
+    word.setMinWidth(USE_PREF_SIZE);
+    Label place = Pieces.paragraph(note.place(), "quiet", "small");
+    place.setTextAlignment(TextAlignment.RIGHT);
+    head = Pieces.row(6, Mark.of(note.gravity()).sign(12), word, Pieces.gap(), place);
     line.setTextOverrun(OverrunStyle.ELLIPSIS);
     line.setMinWidth(0);
     row = Pieces.row(6, Mark.of(note.gravity()).sign(12), line);

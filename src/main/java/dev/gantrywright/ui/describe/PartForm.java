@@ -9,11 +9,13 @@ import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.Part;
 import dev.gantrywright.ui.state.ProfileDesk;
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Pieces;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -36,23 +38,28 @@ final class PartForm extends VBox {
       ProfileDesk desk,
       TypedNumber typed,
       Pickers pickers,
-      Supplier<Optional<BoardSheet>> sheet) {
+      Supplier<Optional<BoardSheet>> sheet,
+      Consumer<String> open) {
     this.part = part;
     this.desk = desk;
     getStyleClass().add("form");
     Label title = new Label(part.title());
     title.getStyleClass().add("title");
     subtitle.getStyleClass().add("quiet");
-    HBox heading = new HBox(20, title, subtitle);
-    heading.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
+    HBox heading = Pieces.heading(title, subtitle);
     heading.setPadding(new javafx.geometry.Insets(0, 0, 8, 0));
     getChildren().add(heading);
-    picture = PartPicture.of(part.id(), sheet);
-    if (picture != null) {
+    picture = PartPicture.of(part.id(), sheet, open);
+    if (picture != null && !picture.below()) {
       getChildren().add(new Shrunk(picture.node(), picture.width()));
     }
     for (Part.Group group : part.groups()) {
       group(group, typed, pickers);
+    }
+    if (picture != null && picture.below()) {
+      Shrunk held = new Shrunk(picture.node(), picture.width());
+      VBox.setMargin(held, new javafx.geometry.Insets(16, 0, 0, 0));
+      getChildren().add(held);
     }
     refresh();
   }

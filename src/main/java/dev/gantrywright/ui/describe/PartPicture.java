@@ -5,6 +5,7 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.draw.DriveTrain;
 import dev.gantrywright.ui.draw.SerialFrame;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
 
@@ -15,14 +16,20 @@ interface PartPicture {
   /** How wide it is drawn, pixels. */
   double width();
 
+  /** Whether it stands below the fields instead of above them. */
+  default boolean below() {
+    return false;
+  }
+
   void show(PrinterProfile profile);
 
   /**
    * Null where the part has no picture.
    *
    * @param sheet the board that the printer names
+   * @param open opens the part of this id
    */
-  static PartPicture of(String id, Supplier<Optional<BoardSheet>> sheet) {
+  static PartPicture of(String id, Supplier<Optional<BoardSheet>> sheet, Consumer<String> open) {
     String name = id.substring(id.indexOf('.') + 1);
     if (id.startsWith("axes.")) {
       DriveTrain picture = new DriveTrain();
@@ -41,6 +48,9 @@ interface PartPicture {
     if (id.startsWith("heaters.")) {
       return new HeaterPicture(name, sheet);
     }
+    if (id.equals("board")) {
+      return new BoardPicture(sheet, open);
+    }
     if (id.equals("serial")) {
       SerialFrame picture = new SerialFrame();
       return of(picture, 470, profile -> picture.show(profile.serial()));
@@ -48,8 +58,7 @@ interface PartPicture {
     return null;
   }
 
-  private static PartPicture of(
-      Region node, double width, java.util.function.Consumer<PrinterProfile> show) {
+  private static PartPicture of(Region node, double width, Consumer<PrinterProfile> show) {
     return new PartPicture() {
       private PrinterProfile shown;
 

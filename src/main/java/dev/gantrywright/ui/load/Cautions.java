@@ -3,6 +3,7 @@ package dev.gantrywright.ui.load;
 import dev.gantrywright.load.Caution;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.List;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -20,6 +21,7 @@ final class Cautions extends VBox {
     for (Caution caution : cautions) {
       Label word = Pieces.label(caution.signal(), "caution-word");
       word.setMinWidth(WORD);
+      word.setAlignment(Pos.CENTER);
       HBox row =
           Pieces.row(
               10,

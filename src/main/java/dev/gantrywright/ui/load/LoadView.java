@@ -58,8 +58,7 @@ public final class LoadView extends ScrollPane implements Subscription {
     VBox page =
         new VBox(
             10,
-            Pieces.row(
-                20,
+            Pieces.heading(
                 Pieces.label(Texts.of("stage.load"), "title"),
                 Pieces.label(Texts.of("load.about"), "quiet")),
             body);

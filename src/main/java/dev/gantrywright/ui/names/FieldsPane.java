@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.names;
 
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Choice;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -51,20 +52,17 @@ final class FieldsPane extends VBox {
   }
 
   private FlowPane choices() {
-    HBox choice = new HBox();
-    choice.getStyleClass().add("choice");
     for (NameFilter each : NameFilter.values()) {
       ToggleButton button = new ToggleButton();
       button.setId("names-filter-" + each.name().toLowerCase(java.util.Locale.ROOT));
-      button.setMinWidth(USE_PREF_SIZE);
       button.setOnAction(
           click -> {
             filter = each;
             refresh();
           });
       filters.put(each, button);
-      choice.getChildren().add(button);
     }
+    Choice choice = new Choice(filters.values().toArray(ToggleButton[]::new));
     search.setId("names-search");
     search.setPromptText(Texts.of("names.search"));
     search.setAccessibleText(Texts.of("names.search"));

@@ -4,6 +4,7 @@ import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Choice;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.List;
 import javafx.scene.Node;
@@ -81,12 +82,10 @@ public final class NamesView extends HBox implements Subscription {
   }
 
   private FlowPane heading() {
-    HBox choice = new HBox(showFields, showBoards);
-    choice.getStyleClass().add("choice");
+    Choice choice = new Choice(showFields, showBoards);
     showFields.setId("names-show-fields");
     showBoards.setId("names-show-boards");
     for (ToggleButton each : List.of(showFields, showBoards)) {
-      each.setMinWidth(USE_PREF_SIZE);
       each.setOnAction(click -> show(each));
     }
     FlowPane heading =

@@ -16,7 +16,12 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 
 /** One endstop: expected above seen, each as a contact with its word; a mark where they differ. */
-final class EndstopRow extends HBox {
+final class EndstopRow extends VBox {
+  /** Below this width the two states stand under the name. */
+  private static final double NARROW = 536;
+
+  private static final double VERDICT = 128;
+
   private final String end;
   private final Sketch expectedSign = new Sketch();
   private final Sketch seenSign = new Sketch();
@@ -25,6 +30,8 @@ final class EndstopRow extends HBox {
   private final Label verdict = Pieces.label("", "small");
   private final HBox verdictBox = Pieces.row(6);
   private final ToggleButton touch = new ToggleButton(Texts.of("prove.touch"));
+  private final VBox pair;
+  private final HBox row;
   private String shown = "";
 
   EndstopRow(String end, BiConsumer<String, Boolean> touched) {
@@ -32,18 +39,32 @@ final class EndstopRow extends HBox {
     getStyleClass().add("endstop-row");
     Label name = Pieces.label(PlaceNames.endstop(end), "section");
     name.setMinWidth(76);
-    VBox pair =
+    pair =
         new VBox(
             4,
             line(Texts.of("prove.expected"), expectedSign, expectedWord),
             line(Texts.of("prove.seen"), seenSign, seenWord));
-    verdictBox.setMinWidth(128);
+    verdictBox.setMinWidth(VERDICT);
     touch.getStyleClass().add("touch");
     touch.setId("touch-" + end);
     touch.setMinWidth(USE_PREF_SIZE);
     touch.setAccessibleText(Texts.of("prove.touch.words", PlaceNames.endstop(end)));
     touch.setOnAction(click -> touched.accept(end, touch.isSelected()));
-    getChildren().addAll(name, pair, verdictBox, Pieces.gap(), touch);
+    row = Pieces.row(16, name, pair, verdictBox, Pieces.gap(), touch);
+    getChildren().add(row);
+    widthProperty().addListener((o, before, now) -> fit(now.doubleValue() < NARROW));
+  }
+
+  private void fit(boolean narrow) {
+    boolean now = pair.getParent() == this;
+    if (now != narrow && narrow) {
+      row.getChildren().remove(pair);
+      getChildren().add(pair);
+    } else if (now != narrow) {
+      getChildren().remove(pair);
+      row.getChildren().add(1, pair);
+    }
+    verdictBox.setMinWidth(narrow ? USE_PREF_SIZE : VERDICT);
   }
 
   private static HBox line(String what, Sketch sign, Label word) {

@@ -90,8 +90,7 @@ public final class ProveView extends ScrollPane implements Subscription {
     form =
         new VBox(
             10,
-            Pieces.row(
-                20,
+            Pieces.heading(
                 Pieces.label(Texts.of("stage.prove"), "title"),
                 Pieces.label(Texts.of("prove.about"), "quiet")),
             bar,

@@ -7,11 +7,15 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** A headed part of the Prove stage, and the pieces that its panels share. */
 abstract class Section extends VBox {
+  /** The least width of a field in which a value can still be read. */
+  private static final double LEAST = 72;
+
   Section(String titleKey, String aboutKey) {
     super(8);
     setFillWidth(true);
@@ -35,7 +39,13 @@ abstract class Section extends VBox {
 
   /** Fields that stand side by side as far as there is room, whole. */
   static FlowPane fields(Node... fields) {
-    return new FlowPane(16, 8, fields);
+    FlowPane pane = new FlowPane(16, 8, fields);
+    pane.setMinWidth(0);
+    for (Node field : fields) {
+      // A flow pane gives each its own width: none may be wider than the pane.
+      ((Region) field).maxWidthProperty().bind(pane.widthProperty());
+    }
+    return pane;
   }
 
   /** A labelled field. */
@@ -48,6 +58,8 @@ abstract class Section extends VBox {
     label.setLabelFor(field);
     HBox box = new HBox(field);
     box.getStyleClass().add("field-box");
+    box.setMinWidth(LEAST);
+    HBox.setHgrow(field, Priority.ALWAYS);
     return Pieces.row(8, label, box);
   }
 }

@@ -13,9 +13,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import tools.jackson.databind.JsonNode;
@@ -47,13 +51,7 @@ public final class RecordBox extends VBox implements Subscription {
             "record-html", Texts.of("past.html"), "act-second", () -> desk.sheet(".html"));
     open = Pieces.button("record-show", Texts.of("past.show"), "plain", this::showFolder);
     said.setId("record-said");
-    getChildren()
-        .addAll(
-            Pieces.row(
-                12, Pieces.label(Texts.of("past.title"), "section"), Pieces.gap(), pdf, html),
-            Pieces.row(12, said, open),
-            comparison,
-            events);
+    getChildren().addAll(heading(pdf, html), Pieces.row(12, said, open), comparison, events);
     subscriptions.add(desk.timeline().observe(this::tell));
     subscriptions.add(desk.compared().observe(this::compare));
     subscriptions.add(desk.said().observe(this::say));
@@ -65,6 +63,15 @@ public final class RecordBox extends VBox implements Subscription {
                   open.setManaged(file.isPresent());
                 }));
     desk.look();
+  }
+
+  private static HBox heading(Button... sheets) {
+    Label title = Pieces.label(Texts.of("past.title"), "section");
+    title.setMinWidth(Region.USE_PREF_SIZE);
+    FlowPane buttons = new FlowPane(12, 8, sheets);
+    buttons.setAlignment(Pos.CENTER_RIGHT);
+    HBox.setHgrow(buttons, Priority.ALWAYS);
+    return Pieces.row(12, title, buttons);
   }
 
   private void showFolder() {

@@ -9,6 +9,8 @@ import javafx.scene.layout.Region;
 
 /** The last exchange on the serial line, at the foot of the window. */
 public final class LineStrip extends HBox {
+  private static final double NARROW = 720;
+
   private final Label time = new Label();
   private final Label sent = new Label();
   private final Label received = new Label();
@@ -32,6 +34,15 @@ public final class LineStrip extends HBox {
     open.setMinWidth(Region.USE_PREF_SIZE);
     getChildren().addAll(open, time, sent, received, figures);
     quiet();
+    widthProperty().addListener((o, before, now) -> fit(now.doubleValue() >= NARROW));
+  }
+
+  /** In a narrow window the answer needs the room of its time and rate. */
+  private void fit(boolean wide) {
+    for (Label each : new Label[] {time, figures}) {
+      each.setVisible(wide);
+      each.setManaged(wide);
+    }
   }
 
   /** Nothing is connected. */

@@ -25,7 +25,7 @@ public final class RouteBar extends Region {
   private static final double LINE = 30;
   private static final double LEFT = 52;
 
-  /** Below this distance between stations the words need every pixel, and two lines. */
+  /** Below this distance between stations only the fewest words have room. */
   private static final double NARROW = 140;
 
   private final Sketch track = new Sketch();
@@ -53,7 +53,7 @@ public final class RouteBar extends Region {
       station.button.setOnAction(click -> go.accept(stage));
       station.button.addEventFilter(KeyEvent.KEY_PRESSED, key -> keyed(key, stage, go));
       stations.put(stage, station);
-      states.put(stage, StationState.open(""));
+      states.put(stage, StationState.openAs(""));
       getChildren().add(station.button);
     }
   }
@@ -103,7 +103,7 @@ public final class RouteBar extends Region {
       Station station = stations.get(stage);
       station.narrow(narrow);
       double end = narrow ? 8 : 10;
-      station.button.resizeRelocate(x - 6, narrow ? 1 : 4, pitch - end, HEIGHT - (narrow ? 2 : 10));
+      station.button.resizeRelocate(x - 6, 4, pitch - end, HEIGHT - 10);
     }
     // Only what looks otherwise is drawn anew: a keystroke changes one sign, not the whole route.
     StringBuilder line = new StringBuilder().append(pitch);
@@ -178,6 +178,8 @@ public final class RouteBar extends Region {
     private final Stage stage;
     private final ToggleButton button = new ToggleButton();
     private final Label words = new Label();
+    private StationState shown;
+    private boolean narrow;
 
     Station(Stage stage) {
       this.stage = stage;
@@ -190,17 +192,21 @@ public final class RouteBar extends Region {
       button.getStyleClass().setAll("station");
       button.setId("stage-" + stage.name().toLowerCase(java.util.Locale.ROOT));
       button.setAccessibleRole(AccessibleRole.TAB_ITEM);
-      show(StationState.open(""));
+      show(StationState.openAs(""));
     }
 
-    /** The state may take two lines, close below the name. */
-    void narrow(boolean narrow) {
-      words.setWrapText(narrow);
-      Pieces.style(button, "station-narrow", narrow);
+    /** Where room is short the state is told in the fewest words. */
+    void narrow(boolean now) {
+      if (narrow != now) {
+        narrow = now;
+        Pieces.style(button, "station-narrow", narrow);
+        show(shown);
+      }
     }
 
     void show(StationState state) {
-      words.setText(state.words());
+      shown = state;
+      words.setText(narrow ? state.brief() : state.words());
       Pieces.style(words, "error-text", state.sign() == StationState.Sign.ERROR);
       Pieces.style(words, "warning-text", state.sign() == StationState.Sign.WARNING);
       button.setAccessibleText(stage.title() + ", " + state.words());

@@ -17,6 +17,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -26,11 +27,18 @@ final class PrinterRow extends HBox {
   private static final double PICTURE = 112;
 
   /** One width for every row, so that the states stand in one column. */
-  private static final double STATE = 230;
+  /** Room for the longest state, so that those of all printers stand in one column. */
+  private static final double STATE = 288;
+
+  /** Below this width the state stands under the words, and the picture gives way. */
+  private static final double NARROW = 840;
 
   private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM HH:mm");
 
   private final CheckBox chosen = new CheckBox();
+  private final Region picture;
+  private final VBox words;
+  private final VBox state;
 
   /** What can be done with a printer. */
   record Acts(Consumer<PrinterCard> open, Consumer<PrinterCard> duplicate, Runnable chosen) {}
@@ -55,13 +63,32 @@ final class PrinterRow extends HBox {
     copy.setVisible(readable);
     open.setVisible(readable);
     chosen.setVisible(readable);
-    getChildren().addAll(chosen, picture(card), words(card), Pieces.gap(), state(card), copy, open);
+    picture = picture(card);
+    words = words(card);
+    state = state(card);
+    getChildren().addAll(chosen, picture, words, state, copy, open);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    widthProperty().addListener((o, before, now) -> fit(now.doubleValue() < NARROW));
     setOnMouseClicked(
         click -> {
           if (click.getClickCount() == 2 && readable) {
             acts.open().accept(card);
           }
         });
+  }
+
+  private void fit(boolean narrow) {
+    boolean now = state.getParent() != this;
+    if (narrow && !now) {
+      getChildren().remove(state);
+      words.getChildren().add(state);
+    } else if (now && !narrow) {
+      words.getChildren().remove(state);
+      getChildren().add(getChildren().indexOf(words) + 1, state);
+    }
+    state.setMinWidth(narrow ? 0 : STATE);
+    picture.setVisible(!narrow);
+    picture.setManaged(!narrow);
   }
 
   boolean chosen() {
@@ -81,8 +108,8 @@ final class PrinterRow extends HBox {
   }
 
   private static VBox words(PrinterCard card) {
-    VBox box = new VBox(4, Pieces.label(card.title(), "section"));
-    box.setMinWidth(200);
+    VBox box = new VBox(4, Pieces.paragraph(card.title(), "section"));
+    box.setMinWidth(160);
     if (card.profile().isEmpty()) {
       box.getChildren()
           .addAll(
@@ -93,9 +120,9 @@ final class PrinterRow extends HBox {
     PrinterProfile profile = card.profile().get();
     String kind = profile.kinematics() == null ? "" : profile.kinematics().word();
     String mcu = profile.board().mcu() == null ? "" : profile.board().mcu();
-    box.getChildren().add(Pieces.label(join(card.board(), mcu, kind), "quiet"));
+    box.getChildren().add(Pieces.paragraph(join(card.board(), mcu, kind), "quiet"));
     String notes = profile.notes() == null ? HomePath.shown(card.file()) : profile.notes();
-    box.getChildren().add(Pieces.label(notes, "quiet", "small"));
+    box.getChildren().add(Pieces.paragraph(notes, "quiet", "small"));
     return box;
   }
 
@@ -113,6 +140,7 @@ final class PrinterRow extends HBox {
     VBox box = new VBox(4);
     box.setAlignment(Pos.CENTER_LEFT);
     box.setMinWidth(STATE);
+    box.setPrefWidth(STATE);
     if (card.profile().isEmpty()) {
       box.getChildren()
           .add(Pieces.row(8, Mark.ERROR.sign(12), Pieces.label(Texts.of("start.unreadable"))));

@@ -9,6 +9,7 @@ import dev.gantrywright.ui.theme.Pieces;
 import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -44,22 +45,22 @@ public final class StartView extends VBox implements Subscription {
     Button folder =
         Pieces.button("start-folder", Texts.of("start.folder"), "act", acts::openFolder);
     trouble.setManaged(false);
-    getChildren()
-        .addAll(
-            Pieces.row(
-                16,
-                new VBox(
-                    4,
-                    Pieces.label(Texts.of("start.title"), "grand"),
-                    Pieces.label(Texts.of("start.about"), "quiet")),
-                Pieces.gap(),
-                profile,
-                folder),
-            trouble,
-            empty);
+    getChildren().addAll(heading(profile, folder), trouble, empty);
     subscriptions.add(workshop.printers().observe(this::show));
     subscriptions.add(workshop.trouble().observe(this::trouble));
     subscriptions.add(workshop.busy().observe(busy -> empty()));
+  }
+
+  private static HBox heading(Button... acts) {
+    VBox title =
+        new VBox(
+            4,
+            Pieces.label(Texts.of("start.title"), "grand"),
+            Pieces.paragraph(Texts.of("start.about"), "quiet"));
+    HBox.setHgrow(title, Priority.ALWAYS);
+    HBox heading = Pieces.row(16, title);
+    heading.getChildren().addAll(acts);
+    return heading;
   }
 
   private void trouble(String words) {

@@ -1,7 +1,7 @@
 package dev.gantrywright.ui.state;
 
 /**
- * One row of the side-by-side view.
+ * One row of what would be written.
  *
  * @param kind heading of a file, unchanged line, changed line, or a fold of unchanged lines
  * @param file relative to the folder

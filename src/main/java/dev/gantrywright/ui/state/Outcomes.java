@@ -37,7 +37,7 @@ public final class Outcomes {
             each ->
                 each.on().equals(plain(now))
                     ? each.state()
-                    : StationState.open(Texts.of("route.before", each.state().words())));
+                    : StationState.open("route.before", each.state().words()));
   }
 
   /** What a build itself writes into the profile is no edit. */

@@ -6,8 +6,9 @@ package dev.gantrywright.ui.state;
  * @param sign settled, open, or the gravest thing that is open there
  * @param count how many of the gravest; 0 where a count says nothing
  * @param words the state in a few words
+ * @param brief the state in the fewest, for a window without room
  */
-public record StationState(Sign sign, int count, String words) {
+public record StationState(Sign sign, int count, String words, String brief) {
   /** The sign of a station. */
   public enum Sign {
     OPEN,
@@ -17,11 +18,29 @@ public record StationState(Sign sign, int count, String words) {
     ERROR
   }
 
-  public static StationState open(String words) {
-    return new StationState(Sign.OPEN, 0, words);
+  public StationState(Sign sign, int count, String words) {
+    this(sign, count, words, words);
   }
 
-  public static StationState settled(String words) {
-    return new StationState(Sign.SETTLED, 0, words);
+  /** With the words of a key, and those of {@code KEY.brief} where there is one. */
+  public static StationState of(Sign sign, int count, String key, Object... values) {
+    String words = Texts.of(key, values);
+    String brief = key + ".brief";
+    return new StationState(sign, count, words, Texts.has(brief) ? Texts.of(brief, values) : words);
+  }
+
+  /** Open, with the words of a key. */
+  public static StationState open(String key, Object... values) {
+    return of(Sign.OPEN, 0, key, values);
+  }
+
+  /** Settled, with the words of a key. */
+  public static StationState settled(String key) {
+    return of(Sign.SETTLED, 0, key);
+  }
+
+  /** Open, with words that are no text of the bundle. */
+  public static StationState openAs(String words) {
+    return new StationState(Sign.OPEN, 0, words);
   }
 }

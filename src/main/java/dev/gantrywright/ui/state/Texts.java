@@ -35,6 +35,11 @@ public final class Texts {
     }
   }
 
+  /** Whether the bundle has a text of this key. */
+  public static boolean has(String key) {
+    return BUNDLE.containsKey(key);
+  }
+
   /** The text of a key, or another where the bundle has none. */
   public static String orElse(String key, String otherwise) {
     try {

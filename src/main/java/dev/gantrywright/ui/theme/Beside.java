@@ -5,7 +5,8 @@ import javafx.scene.layout.Region;
 
 /** The work with something beside it; below it where the width is not enough for both. */
 public class Beside extends Region {
-  private static final double NARROW = 760;
+  /** The least that the work is worth being laid beside something. */
+  private static final double LEAST = 440;
 
   private final double wide;
   private final double gap;
@@ -26,8 +27,8 @@ public class Beside extends Region {
     getChildren().setAll(main, side);
   }
 
-  private static boolean narrow(double width) {
-    return width < NARROW;
+  private boolean narrow(double width) {
+    return width < wide + gap + LEAST;
   }
 
   @Override

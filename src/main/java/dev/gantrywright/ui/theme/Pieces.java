@@ -59,6 +59,17 @@ public final class Pieces {
     return gap;
   }
 
+  /** A title with what it is about; where the room is short, that takes more lines. */
+  public static HBox heading(Label title, Label about, Node... more) {
+    title.setMinWidth(Region.USE_PREF_SIZE);
+    about.setWrapText(true);
+    about.setMinHeight(Region.USE_PREF_SIZE);
+    HBox heading = new HBox(20, title, about);
+    heading.getChildren().addAll(more);
+    heading.setAlignment(more.length == 0 ? Pos.BASELINE_LEFT : Pos.CENTER_LEFT);
+    return heading;
+  }
+
   public static HBox row(double spacing, Node... nodes) {
     HBox row = new HBox(spacing, nodes);
     row.setAlignment(Pos.CENTER_LEFT);

@@ -4,6 +4,7 @@ import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.DiffRow;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.function.Consumer;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.input.MouseButton;
@@ -13,15 +14,22 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 
-/** One row side by side: line number, before, after, and in the margin what causes the change. */
+/**
+ * One row: a line that stays runs through; one that changes forks into what stands in the folder
+ * and what will stand there, with what causes it in the margin.
+ */
 final class DiffCell extends ListCell<DiffRow> {
   static final double HEIGHT = 24;
   private static final double NUMBER = 48;
   private static final double CAUSE = 250;
 
+  /** Between the two branches of a fork. */
+  private static final double FORK = 28;
+
   private final Label number = Pieces.label("", "mono", "quiet", "small");
   private final CodeLine before = new CodeLine("diff-removed", "diff-removed-mark");
   private final CodeLine after = new CodeLine("diff-added", "diff-added-mark");
+  private final Label becomes = Pieces.label("→", "accent-text");
   private final Label cause = Pieces.label("", "small");
   private final Label heading = Pieces.label("", "mono", "strong");
   private final Label note = Pieces.label("", "quiet", "small");
@@ -33,7 +41,8 @@ final class DiffCell extends ListCell<DiffRow> {
    */
   DiffCell(Consumer<String> open) {
     getStyleClass().add("diff-cell");
-    sides.getChildren().addAll(number, before, after, cause);
+    becomes.setAlignment(Pos.CENTER);
+    sides.getChildren().addAll(number, before, becomes, after, cause);
     setOnMouseClicked(
         click -> {
           DiffRow row = getItem();
@@ -77,7 +86,11 @@ final class DiffCell extends ListCell<DiffRow> {
     int start = changed ? row.markStart() : -1;
     int tail = row.sameTail();
     before.show(row.before(), start, row.before().length() - tail, !row.faded().isEmpty());
-    after.show(row.after(), start, row.after().length() - tail, !row.faded().isEmpty());
+    if (changed) {
+      after.show(row.after(), start, row.after().length() - tail, !row.faded().isEmpty());
+    }
+    after.setVisible(changed);
+    becomes.setVisible(changed);
     cause.setText(changed ? row.cause() : row.faded());
     Pieces.style(cause, "quiet", !changed);
     Pieces.style(cause, "accent-text", changed);
@@ -85,17 +98,19 @@ final class DiffCell extends ListCell<DiffRow> {
     setGraphic(sides);
   }
 
-  /** Two equal halves and the margin. */
+  /** One line, or two equal branches, and the margin. */
   private final class Sides extends Pane {
     @Override
     protected void layoutChildren() {
       double width = getWidth();
       double margin = width > 760 ? CAUSE : 0;
-      double half = (width - NUMBER - margin - 16) / 2;
+      double room = width - NUMBER - margin - 16;
+      double branch = (room - FORK) / 2;
       number.resizeRelocate(0, 4, NUMBER - 12, HEIGHT - 8);
-      before.resizeRelocate(NUMBER, 0, half - 4, HEIGHT);
-      after.resizeRelocate(NUMBER + half, 0, half - 4, HEIGHT);
-      cause.resizeRelocate(NUMBER + 2 * half + 12, 3, margin, HEIGHT - 6);
+      before.resizeRelocate(NUMBER, 0, after.isVisible() ? branch : room, HEIGHT);
+      becomes.resizeRelocate(NUMBER + branch, 2, FORK, HEIGHT - 4);
+      after.resizeRelocate(NUMBER + branch + FORK, 0, branch, HEIGHT);
+      cause.resizeRelocate(NUMBER + room + 12, 3, margin, HEIGHT - 6);
     }
 
     @Override
@@ -111,6 +126,11 @@ final class DiffCell extends ListCell<DiffRow> {
 
   /** One line of code with the part that differs washed. */
   private static final class CodeLine extends Region {
+    private static final double EDGE = 8;
+
+    /** Characters that stay in sight before what differs. */
+    private static final int BEFORE = 6;
+
     private final Text text = new Text();
     private final Rectangle mark = new Rectangle();
     private final Rectangle clip = new Rectangle();
@@ -140,16 +160,20 @@ final class DiffCell extends ListCell<DiffRow> {
     protected void layoutChildren() {
       clip.setWidth(getWidth());
       clip.setHeight(getHeight());
-      text.setX(8);
+      double left = EDGE;
       text.setY(HEIGHT - 7);
       if (mark.isVisible() && !text.getText().isEmpty()) {
         // Every character of the mono face is as wide as any other.
         double one = text.getLayoutBounds().getWidth() / text.getText().length();
-        mark.setX(8 + one * from);
+        // What differs is in sight, however long the line is.
+        double beyond = EDGE + one * to + EDGE - getWidth();
+        left -= Math.max(0, Math.min(beyond, one * (from - BEFORE)));
+        mark.setX(left + one * from);
         mark.setWidth(one * (to - from));
         mark.setY(3);
         mark.setHeight(HEIGHT - 6);
       }
+      text.setX(left);
     }
   }
 }

@@ -9,11 +9,13 @@ import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.List;
+import javafx.beans.value.ObservableDoubleValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -41,7 +43,7 @@ final class SettingsList extends VBox {
     HBox.setHgrow(box, Priority.ALWAYS);
     list.setId("settings");
     list.setFixedCellSize(26);
-    list.setCellFactory(view -> new SettingCell());
+    list.setCellFactory(view -> new SettingCell(list.widthProperty()));
     list.setAccessibleText(Texts.of("write.settings"));
     list.getStyleClass().add("sheet-list");
     VBox.setVgrow(list, Priority.ALWAYS);
@@ -71,6 +73,12 @@ final class SettingsList extends VBox {
   }
 
   private static final class SettingCell extends ListCell<FoundSetting> {
+    private static final double STATE = 72;
+    private static final double PLACE = 170;
+
+    /** From this width on the reason has room too. */
+    private static final double ROOMY = 840;
+
     private final Label state = Pieces.label("", "small");
     private final Label name = Pieces.label("", "mono", "code");
     private final Label value = Pieces.label("", "mono", "code", "strong");
@@ -78,17 +86,31 @@ final class SettingsList extends VBox {
     private final Label reason = Pieces.label("", "quiet", "small");
     private final HBox row;
 
-    SettingCell() {
-      state.setMinWidth(72);
-      name.setMinWidth(300);
-      name.setPrefWidth(300);
-      value.setMinWidth(200);
-      value.setPrefWidth(200);
-      place.setMinWidth(170);
+    /**
+     * @param width of the list
+     */
+    SettingCell(ObservableDoubleValue width) {
+      state.setMinWidth(STATE);
+      name.setMinWidth(0);
+      value.setMinWidth(0);
+      place.setPrefWidth(PLACE);
+      place.setTextOverrun(OverrunStyle.LEADING_ELLIPSIS);
+      width.addListener((o, before, now) -> fit(now.doubleValue()));
+      fit(width.get());
       row = Pieces.row(12, state, name, value, place, reason);
       row.setMinWidth(0);
       row.setPrefWidth(1);
       getStyleClass().add("diff-cell");
+    }
+
+    /** The name and its value stand in any window; where and why, where there is room. */
+    private void fit(double wide) {
+      double room = wide - STATE - 72;
+      name.setPrefWidth(Math.min(300, room * 0.5));
+      value.setPrefWidth(Math.min(200, room * 0.4));
+      place.setMinWidth(wide < ROOMY ? 0 : PLACE);
+      reason.setVisible(wide >= ROOMY);
+      reason.setManaged(wide >= ROOMY);
     }
 
     @Override

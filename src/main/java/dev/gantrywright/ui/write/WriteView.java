@@ -12,6 +12,7 @@ import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.Choice;
 import dev.gantrywright.ui.theme.Pieces;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,7 +27,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -80,8 +80,7 @@ public final class WriteView extends VBox implements Subscription {
             desk.goTo(row.path().split(", ")[0]);
           }
         });
-    HBox choice = new HBox(lines, whole, every);
-    choice.getStyleClass().add("choice");
+    Choice choice = new Choice(lines, whole, every);
     choice.setMinWidth(USE_PREF_SIZE);
     lines.setSelected(true);
     lines.setOnAction(click -> choose(lines));
@@ -93,8 +92,8 @@ public final class WriteView extends VBox implements Subscription {
     place.getChildren().setAll(list);
     getChildren()
         .addAll(
-            Pieces.row(
-                20, Pieces.label(Texts.of("stage.write"), "title"), summary, Pieces.gap(), choice),
+            Pieces.heading(
+                Pieces.label(Texts.of("stage.write"), "title"), summary, Pieces.gap(), choice),
             this.export,
             refused,
             place);

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class OutcomesTest {
   private final Outcomes outcomes = new Outcomes();
-  private final StationState built = StationState.settled("built");
+  private final StationState built = StationState.settled("route.built");
   private PrinterProfile heron;
 
   @BeforeEach
@@ -40,7 +40,7 @@ class OutcomesTest {
 
   @Test
   void anEditWhileItRanMakesItStaleAtOnce() throws Exception {
-    outcomes.during(Stage.BUILD, StationState.open("building"), heron);
+    outcomes.during(Stage.BUILD, StationState.open("build.running"), heron);
     PrinterProfile edited = ProfileValues.with(heron, "axes.x.stepsPerMm", 81);
     outcomes.ended(Stage.BUILD, built, edited);
     assertThat(outcomes.of(Stage.BUILD, edited).orElseThrow().words()).contains("before");

@@ -1,0 +1,159 @@
+package dev.gantrywright.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Stage;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Control;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Walks the scene graph of every stage and part in several sizes of window and type: no control
+ * stands out of what holds it, and no words are cut short.
+ */
+class CutOffTest {
+  /** Half a pixel of rounding on either side, at twice the size. */
+  private static final double SLACK = 2;
+
+  @TempDir Path data;
+  private OpenWindow open;
+  private PrinterDesk desk;
+
+  @BeforeEach
+  void open() throws Exception {
+    open = new OpenWindow(data);
+    desk = open.heron();
+    open.run(() -> desk.link().connect(desk.profile(), new PortAddress.Practice(""), 20));
+    open.until(() -> desk.link().live().get().fresh());
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    if (open != null) {
+      open.close();
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1280, 720, 1", "1280, 720, 2", "1920, 1080, 1", "1920, 1080, 2"})
+  void nothingIsCutOff(int width, int height, double zoom) throws Exception {
+    open.run(
+        () -> {
+          var window = open.window().scene().getWindow();
+          window.setWidth(width);
+          window.setHeight(height);
+          open.window().rezoom(zoom);
+        });
+    open.until(() -> open.window().scene().getWidth() == width);
+    Set<String> cut = new LinkedHashSet<>();
+    for (Stage stage : Stage.values()) {
+      open.run(() -> desk.stage().set(stage));
+      if (stage == Stage.DESCRIBE) {
+        for (var part : desk.parts()) {
+          open.run(() -> desk.part().set(part.id()));
+          look(part.title(), cut);
+        }
+      } else {
+        look(stage.title(), cut);
+      }
+    }
+    open.run(() -> open.window().showStart());
+    open.until(() -> open.window().scene().lookup("#start-search") != null);
+    look("Printers", cut);
+    assertThat(cut).isEmpty();
+  }
+
+  /** What the walk looks for is found where it is. */
+  @Test
+  void aButtonThatStandsOutOfItsRowIsFound() throws Exception {
+    open.run(() -> desk.stage().set(Stage.PROVE));
+    Set<String> cut = new LinkedHashSet<>();
+    look("", cut);
+    assertThat(cut).isEmpty();
+    open.run(
+        () -> {
+          Region touch = (Region) open.window().scene().lookup("#touch-xMin");
+          touch.setMinWidth(2000);
+        });
+    look("", cut);
+    assertThat(cut).anyMatch(found -> found.contains("touch-xMin"));
+  }
+
+  private void look(String where, Set<String> cut) throws Exception {
+    open.run(
+        () -> {
+          // Twice, as two frames do: what a layout puts down is toned by the next.
+          for (int frame = 0; frame < 3; frame++) {
+            open.window().scene().getRoot().applyCss();
+            open.window().scene().getRoot().layout();
+          }
+          walk(open.window().scene().getRoot(), where, cut);
+        });
+  }
+
+  private static void walk(Node node, String where, Set<String> cut) {
+    boolean folded = node.getStyleClass().contains("note-folded");
+    if (!node.isVisible() || node instanceof ListView || folded) {
+      // The rows of a list are as wide as the list, whatever stands in them; a folded note is one
+      // line of its first words.
+      return;
+    }
+    if (node instanceof Labeled || node instanceof TextInputControl) {
+      standsOut((Control) node, where, cut);
+    }
+    if (node instanceof Labeled labeled && !(node instanceof ListCell)) {
+      shortened(labeled, where, cut);
+    }
+    if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> walk(child, where, cut));
+    }
+  }
+
+  private static void standsOut(Control control, String where, Set<String> cut) {
+    Bounds at = control.localToScene(control.getLayoutBounds());
+    for (Parent up = control.getParent(); up != null; up = up.getParent()) {
+      if (up instanceof Region region && region.isManaged()) {
+        Bounds room = region.localToScene(region.getLayoutBounds());
+        if (at.getMinX() < room.getMinX() - SLACK || at.getMaxX() > room.getMaxX() + SLACK) {
+          cut.add(where + ": " + named(control) + " stands out of " + named(region));
+          return;
+        }
+      }
+    }
+  }
+
+  /** Words that the toolkit itself cut short, to end in an ellipsis. */
+  private static void shortened(Labeled labeled, String where, Set<String> cut) {
+    Node drawn = labeled.lookup(".text");
+    if (labeled.getText() != null
+        && drawn instanceof Text text
+        && text.getParent() == labeled
+        && !text.getText().equals(labeled.getText())) {
+      cut.add(where + ": " + named(labeled) + " is drawn as " + text.getText());
+    }
+  }
+
+  private static String named(Node node) {
+    String words = node instanceof Labeled labeled ? " \"" + labeled.getText() + "\"" : "";
+    String id = node.getId() == null ? "" : " #" + node.getId();
+    return node.getClass().getSimpleName() + id + node.getStyleClass() + words;
+  }
+}
