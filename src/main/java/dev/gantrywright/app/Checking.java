@@ -44,7 +44,12 @@ public record Checking(RuleBook book, Catalog catalog) {
   /** What the rules may look at. */
   public CheckInput input(OpenPrinter printer) {
     return new CheckInput(
-        printer.profile(), printer.sheet(), printer.folder(), printer.names(), catalog);
+        printer.profile(),
+        printer.sheet(),
+        printer.folder(),
+        printer.names(),
+        catalog,
+        printer.unreadFolder());
   }
 
   /** Checks one open printer. */
@@ -56,7 +61,7 @@ public record Checking(RuleBook book, Catalog catalog) {
     return new ProfileFindings(
         printer.file().toString(),
         printer.title(),
-        printer.problems(),
+        printer.unreadParts(),
         Waivers.sort(printer.profile(), checked.findings()));
   }
 

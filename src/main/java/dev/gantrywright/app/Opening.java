@@ -10,6 +10,7 @@ import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.names.NameMap;
 import dev.gantrywright.names.NameMapException;
 import dev.gantrywright.names.NameMapJson;
+import dev.gantrywright.rules.UnreadFolder;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -52,10 +53,16 @@ public final class Opening {
   public OpenPrinter open(Path file, PrinterProfile profile, Path folder) {
     List<String> problems = new ArrayList<>();
     BoardSheet sheet = part(sheets, file, profile.board().sheet(), BoardStore::read, problems);
-    Path chosen = folder != null ? folder : beside(file, profile.build().folder(), problems);
-    FirmwareFolder firmware = part(folders, chosen, FirmwareFolder::read, problems);
+    List<String> inVain = new ArrayList<>();
+    Path chosen = folder != null ? folder : beside(file, profile.build().folder(), inVain);
+    FirmwareFolder firmware = part(folders, chosen, FirmwareFolder::read, inVain);
+    UnreadFolder unread =
+        inVain.isEmpty()
+            ? null
+            : new UnreadFolder(folder != null ? null : profile.build().folder(), inVain.get(0));
+    problems.addAll(inVain);
     NameMap names = part(maps, file, profile.build().names(), NameMapJson::read, problems);
-    return new OpenPrinter(file, profile, sheet, firmware, names, problems);
+    return new OpenPrinter(file, profile, sheet, firmware, names, unread, problems);
   }
 
   private static <T> T part(

@@ -72,11 +72,11 @@ final class BuildPrinter implements BuildListener {
     out()
         .printf(
             Locale.ROOT,
-            "%s in %s: %d errors, %d warnings%n",
+            "%s in %s: %s, %s%n",
             b.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '),
             seconds(b.took()),
-            b.errors(),
-            b.warnings());
+            Counted.of(b.errors(), "error"),
+            Counted.of(b.warnings(), "warning"));
     b.problem().ifPresent(out()::println);
     done.imageProblem().ifPresent(out()::println);
     done.image()

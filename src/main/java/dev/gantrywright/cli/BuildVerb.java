@@ -80,6 +80,13 @@ final class BuildVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (delete && !clean) {
+      throw new UsageProblem("--delete goes with --clean");
+    }
+    if (in != null && names != null) {
+      throw new UsageProblem(
+          "--names does not go with --in: what is in that folder is built as it is");
+    }
     OpenPrinter printer = open();
     Path folder = in != null ? in : RecordPlace.of(records, printer.title()).resolve("patched");
     if (in != null && !Files.isDirectory(in)) {
@@ -98,7 +105,7 @@ final class BuildVerb implements Callable<Integer> {
     } catch (IllegalArgumentException e) {
       throw new UsageProblem(profile + ": " + e.getMessage(), e);
     } catch (IOException e) {
-      throw new DeviceProblem(folder + ": " + e.getMessage(), e);
+      throw new DeviceProblem(folder + ": cannot be written (" + IoReason.of(e) + ")", e);
     }
   }
 
@@ -107,9 +114,9 @@ final class BuildVerb implements Callable<Integer> {
       OpenPrinter printer = new Opening().open(profile);
       if (printer.folder() == null) {
         throw new UsageProblem(
-            printer.problems().isEmpty()
+            printer.unreadFolder() == null
                 ? profile + ": names no firmware folder; enter it in build.folder"
-                : printer.problems().get(0));
+                : printer.unreadFolder().why());
       }
       return printer;
     } catch (ProfileProblem e) {
@@ -127,8 +134,10 @@ final class BuildVerb implements Callable<Integer> {
       Files.createDirectories(folder.toAbsolutePath().getParent());
       Manifest manifest = written(plan, folder);
       history.keep(spec, profile, past -> past.exported(printer, plan, manifest, folder));
-    } catch (ExportException | IOException e) {
+    } catch (ExportException e) {
       throw new DeviceProblem(e.getMessage(), e);
+    } catch (IOException e) {
+      throw new DeviceProblem(folder + ": cannot be written (" + IoReason.of(e) + ")", e);
     }
     if (!format.json()) {
       plan.refusals().forEach(r -> Printed.err(spec).println("not written: " + r));

@@ -62,7 +62,12 @@ final class CalibrateCalculator extends Calculator {
     PrinterProfile printer = Profiles.read(profile);
     needed(axis, "--axis", "which axis of the printer was measured");
     if (!printer.axes().containsKey(axis)) {
-      throw problem(profile + " has no axis '" + axis + "'; it has " + printer.axes().keySet());
+      throw problem(
+          profile
+              + " has no axis '"
+              + axis
+              + "'; it has "
+              + String.join(", ", printer.axes().keySet()));
     }
     TravelRuns runs = new TravelRuns(axis, commanded, measured, readingError);
     history.keep(

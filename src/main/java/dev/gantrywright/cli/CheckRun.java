@@ -107,7 +107,7 @@ final class CheckRun {
   }
 
   private void end(boolean whole, int files) {
-    out.print((started ? "" : layout.head()) + layout.tail(unread, whole));
+    out.print(started ? layout.tail(unread, whole) : layout.empty(unread, whole));
     if (pageHint && rule != null) {
       out.println();
       out.println("Why a rule says so: gantrywright check --page " + rule);

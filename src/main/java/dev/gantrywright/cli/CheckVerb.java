@@ -8,6 +8,7 @@ import dev.gantrywright.report.FindingsJunit;
 import dev.gantrywright.report.FindingsLayout;
 import dev.gantrywright.report.FindingsSarif;
 import dev.gantrywright.report.FindingsText;
+import dev.gantrywright.rules.Rule;
 import dev.gantrywright.rules.book.StandardBook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -19,7 +20,6 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Says what does not fit together, worst first: each finding with id, level, place,"
           + " evidence, source and remedy.",
-      "A directory stands for every *.printer.json below it."
+      "A folder stands for every *.printer.json below it."
     },
     footer = {
       "",
@@ -48,15 +48,12 @@ final class CheckVerb implements Callable<Integer> {
 
   private static final String PROFILE_ENDING = ".printer.json";
 
-  /** Lines longer than this are hard to read, however wide the terminal is. */
-  private static final int WIDEST = 100;
-
   @Spec private CommandSpec spec;
 
   @Parameters(
       arity = "0..*",
       paramLabel = "PROFILE",
-      description = "Printer profiles, or directories of them.")
+      description = "Printer profiles, or folders of them.")
   private List<Path> profiles = new ArrayList<>();
 
   @Option(
@@ -81,15 +78,12 @@ final class CheckVerb implements Callable<Integer> {
   @Override
   public Integer call() {
     if (page != null) {
-      Printed.out(spec).print(RulePage.text(page, StandardBook.open().rules()));
-      return ExitStatus.FINE;
+      return page();
     }
     if (profiles.isEmpty()) {
       throw new UsageProblem("no profile is given; see '" + spec.qualifiedName() + " --help'");
     }
-    if (folder != null && !Files.isDirectory(folder)) {
-      throw new UsageProblem(folder + ": there is no such directory; give the firmware folder");
-    }
+    FolderInput.need(folder, "the firmware folder");
     Early<Checking> checking = Early.of("rule book", Checking::shipped);
     List<Path> files = files();
     ShortRun.tell(files.size());
@@ -98,6 +92,21 @@ final class CheckVerb implements Callable<Integer> {
         new CheckRun(
             layout(checking), Printed.out(spec), Printed.err(spec), files.size(), pageHint);
     return run.of(checking, files, folder);
+  }
+
+  private Integer page() {
+    if (!profiles.isEmpty()) {
+      throw new UsageProblem("--page prints the page of a rule; leave the profiles out");
+    }
+    Rule rule = RulePage.rule(page, StandardBook.open().rules());
+    switch (format) {
+      case text -> Printed.out(spec).print(RulePage.text(rule, Paragraph.width(spec)));
+      case json -> Printed.json(spec, RulePage.document(rule));
+      case sarif, junit ->
+          throw new UsageProblem(
+              "--page prints text or json; --format " + format + " lists findings");
+    }
+    return ExitStatus.FINE;
   }
 
   private List<Path> files() {
@@ -122,22 +131,18 @@ final class CheckVerb implements Callable<Integer> {
           .sorted()
           .toList();
     } catch (IOException | UncheckedIOException e) {
-      throw new UsageProblem(directory + ": cannot be read (" + e.getMessage() + ")", e);
+      IOException why = e instanceof UncheckedIOException lazy ? lazy.getCause() : (IOException) e;
+      throw new UsageProblem(directory + ": cannot be read (" + IoReason.of(why) + ")", e);
     }
   }
 
   private FindingsLayout layout(Supplier<Checking> checking) {
     return switch (format) {
-      case text -> new FindingsText(width(), Help.Ansi.AUTO.enabled());
+      case text -> new FindingsText(Paragraph.width(spec), Paragraph.colour());
       case json -> new FindingsJson();
       case sarif -> sarif(checking.get());
       case junit -> new FindingsJunit(checking.get().book().rules());
     };
-  }
-
-  /** Columns of the terminal, as far as they can be told; a file gets the widest. */
-  private int width() {
-    return Terminal.is(Terminal.OUT) ? Math.min(WIDEST, spec.usageMessage().width()) : WIDEST;
   }
 
   private static FindingsSarif sarif(Checking checking) {

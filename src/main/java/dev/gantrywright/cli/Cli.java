@@ -1,10 +1,12 @@
 package dev.gantrywright.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -17,6 +19,8 @@ import picocli.CommandLine.Spec;
         "Brings a 3D printer's controller board from bare hardware to proven firmware settings."
             + " Without a verb it opens the workbench.",
     footer = {
+      "",
+      "'gantrywright VERB --help' says more of each.",
       "",
       "Exit status: 0 fine, 1 findings of level error or a comparison that failed, 2 "
           + "bad usage or unreadable input, 3 device or I/O failure. Ctrl-C ends a run in "
@@ -61,11 +65,35 @@ public final class Cli implements Runnable {
     verbs.forEach(line::addSubcommand);
     line.setExecutionExceptionHandler((problem, at, parsed) -> report(problem, at));
     line.setParameterExceptionHandler((problem, args) -> report(problem));
+    line.registerConverter(Path.class, new GivenPath());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(true);
+    line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, Cli::overview);
     // Whatever is printed goes through ShownWriter, which lets no terminal code pass.
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     return line;
+  }
+
+  /** The verbs with the first sentence of each: the whole is said by VERB --help. */
+  private static String overview(CommandLine.Help help) {
+    int width = Math.min(Paragraph.WIDEST, help.commandSpec().usageMessage().width());
+    StringBuilder lines = new StringBuilder();
+    help.subcommands()
+        .forEach(
+            (name, verb) ->
+                lines.append(
+                    Paragraph.of(
+                        String.format("  %-10s", name),
+                        " ".repeat(12),
+                        firstSentence(verb.commandSpec()),
+                        width)));
+    return lines.toString();
+  }
+
+  /** What a verb does, as lists of verbs say it. */
+  public static String firstSentence(CommandSpec verb) {
+    String text = String.join(" ", verb.usageMessage().description());
+    return text.split("(?<=[.:]) ")[0].replaceFirst(":$", ".");
   }
 
   private static int report(ParameterException problem) {

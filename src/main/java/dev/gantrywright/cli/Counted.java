@@ -8,8 +8,8 @@ final class Counted {
     return count + " " + noun + (count == 1 ? "" : "s");
   }
 
-  /** What compares: 1 comparison agrees, 2 comparisons agree. */
-  static String agree(long count) {
-    return of(count, "comparison") + (count == 1 ? " agrees" : " agree");
+  /** 1 of 20 comparisons differs, 2 of 20 comparisons differ. */
+  static String differ(long count, long all) {
+    return count + " of " + of(all, "comparison") + (count == 1 ? " differs" : " differ");
   }
 }

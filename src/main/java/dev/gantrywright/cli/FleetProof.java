@@ -75,14 +75,14 @@ final class FleetProof {
 
   private static String says(Outcome outcome) {
     if (outcome.report() == null) {
-      return ": " + outcome.trouble();
+      return " - " + outcome.trouble();
     }
     String differ =
         outcome.report().checks().stream()
             .filter(check -> check.verdict() == Check.Verdict.FAIL)
-            .map(check -> check.path() + " expected " + check.expected() + ", seen " + check.seen())
+            .map(check -> check.path() + " " + ProofText.compared(check))
             .collect(Collectors.joining("; "));
-    return differ.isEmpty() ? "" : ": " + differ;
+    return differ.isEmpty() ? "" : " - " + differ;
   }
 
   private void summary(List<Outcome> outcomes, double seconds, int atOnce) {
@@ -92,15 +92,13 @@ final class FleetProof {
         .println(
             String.format(
                 Locale.ROOT,
-                "%d machines: %d proven, %d differ, %d could not be asked; %.1f s, at most %d at"
-                    + " once, heap in use %d MB",
-                outcomes.size(),
+                "%s: %d proven, %d different, %d without an answer; %.1f s, at most %d at once",
+                Counted.of(outcomes.size(), "machine"),
                 proven,
                 outcomes.size() - proven - silent,
                 silent,
                 seconds,
-                atOnce,
-                heapMegabytes()));
+                atOnce));
   }
 
   private static long heapMegabytes() {

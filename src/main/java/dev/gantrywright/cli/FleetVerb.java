@@ -12,7 +12,6 @@ import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.BoardStore;
 import dev.gantrywright.machine.ProfileProblem;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -49,6 +48,8 @@ import picocli.CommandLine.Spec;
           + "a machine that could not be asked, or a folder that could not be written."
     })
 final class FleetVerb implements Callable<Integer> {
+  private static final int USUAL_LONGEST = 30;
+
   @Spec private CommandSpec spec;
   @Mixin private TextOrJson format;
   @Mixin private HistoryOption history;
@@ -75,14 +76,15 @@ final class FleetVerb implements Callable<Integer> {
   @Option(
       names = "--at-once",
       paramLabel = "N",
-      description = "With --prove: most machines at once (default ${DEFAULT-VALUE}).")
-  private int atOnce = ManyProofs.USUAL_AT_ONCE;
+      description =
+          "With --prove: most machines at once (default " + ManyProofs.USUAL_AT_ONCE + ").")
+  private Integer atOnce;
 
   @Option(
       names = "--longest",
       paramLabel = "SECONDS",
-      description = "With --prove: longest time for one machine (default ${DEFAULT-VALUE}).")
-  private int longest = 30;
+      description = "With --prove: longest time for one machine (default " + USUAL_LONGEST + ").")
+  private Integer longest;
 
   /** One at a time. */
   static final class Act {
@@ -106,6 +108,8 @@ final class FleetVerb implements Callable<Integer> {
   public Integer call() {
     alone(instead != null && act.board == null, "--instead", "--board SHEET");
     alone(out != null && act.carryTo == null, "--out", "--carry-to NEWDIR");
+    alone(atOnce != null && act.prove == null, "--at-once", "--prove PORTS");
+    alone(longest != null && act.prove == null, "--longest", "--prove PORTS");
     Fleet fleet = fleet();
     FleetPrinter printer = new FleetPrinter(spec, format.json());
     try {
@@ -141,9 +145,7 @@ final class FleetVerb implements Callable<Integer> {
   }
 
   private Fleet fleet() {
-    if (!Files.isDirectory(folder)) {
-      throw new UsageProblem(folder + ": there is no such folder");
-    }
+    FolderInput.need(folder, "the folder of profiles");
     try {
       Fleet fleet = Fleet.in(folder);
       if (fleet.files().isEmpty()) {
@@ -152,7 +154,7 @@ final class FleetVerb implements Callable<Integer> {
       return fleet;
     } catch (IOException unreadable) {
       throw new UsageProblem(
-          folder + ": cannot be read (" + unreadable.getMessage() + ")", unreadable);
+          folder + ": cannot be read (" + IoReason.of(unreadable) + ")", unreadable);
     }
   }
 
@@ -191,14 +193,16 @@ final class FleetVerb implements Callable<Integer> {
   }
 
   private int prove() {
-    if (atOnce < 1 || longest < 1) {
+    int most = atOnce == null ? ManyProofs.USUAL_AT_ONCE : atOnce;
+    int seconds = longest == null ? USUAL_LONGEST : longest;
+    if (most < 1 || seconds < 1) {
       throw new UsageProblem("--at-once and --longest take whole numbers from 1");
     }
     try {
       return new FleetProof(spec, format.json(), history)
           .run(
               PortList.read(act.prove, folder),
-              new ManyProofs(atOnce, Duration.ofSeconds(longest), Thread::new));
+              new ManyProofs(most, Duration.ofSeconds(seconds), Thread::new));
     } catch (PortList.NoList wrong) {
       throw new UsageProblem(wrong.getMessage(), wrong);
     }

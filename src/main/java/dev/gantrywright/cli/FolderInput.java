@@ -3,6 +3,7 @@ package dev.gantrywright.cli;
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.header.FolderException;
 import dev.gantrywright.header.Progress;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,20 @@ import java.util.Map;
 /** Reads the firmware folder that a verb was given. */
 final class FolderInput {
   private FolderInput() {}
+
+  /**
+   * Refuses a path that is given and is no folder.
+   *
+   * @param what is wanted, for the message
+   */
+  static void need(Path folder, String what) {
+    if (folder != null && !Files.isDirectory(folder)) {
+      throw new UsageProblem(
+          folder
+              + (Files.exists(folder) ? ": is a file; give " : ": there is no such folder; give ")
+              + what);
+    }
+  }
 
   /**
    * The folder under the given defines.

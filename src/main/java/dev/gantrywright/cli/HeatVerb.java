@@ -1,9 +1,11 @@
 package dev.gantrywright.cli;
 
+import dev.gantrywright.app.HeatCeiling;
 import dev.gantrywright.app.StepRecord;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.machine.Heater;
+import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.prove.StepResponse;
 import dev.gantrywright.prove.ThermalRun;
 import java.io.IOException;
@@ -75,7 +77,8 @@ final class HeatVerb implements Callable<Integer> {
       paramLabel = "T",
       description =
           "The run ends above it, °C; without it 15 °C below the heater's maximum in the profile, or"
-              + " 80 °C where the profile has none.")
+              + " 80 °C where the profile has none. Never above what the profile allows, what the maker of"
+              + " the heater rates and what its sensor is made for.")
   private Double limit;
 
   @Option(
@@ -87,12 +90,11 @@ final class HeatVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Heater described = Profiles.read(line.profile).heaters().get(heater);
-    ThermalRun run = run(described);
-    try (MachineLine machine = MachineLine.open(line, Map.of(), List.of())) {
+    PrinterProfile printer = Profiles.read(line.profile);
+    ThermalRun run = run(printer);
+    try (MachineLine machine = MachineLine.open(line, printer, Map.of(), List.of())) {
       if (!agreed(machine, run)) {
-        asks().println("the heater was left cold");
-        return ExitStatus.FINE;
+        return leftCold();
       }
       try (HeatRecording recording = new HeatRecording(machine, run, asks())) {
         return recorded(recording);
@@ -101,6 +103,19 @@ final class HeatVerb implements Callable<Integer> {
       Thread.currentThread().interrupt();
       throw new DeviceProblem("interrupted; look whether the heater is off", e);
     }
+  }
+
+  private Integer leftCold() {
+    asks().println("the heater was left cold");
+    if (format.json()) {
+      Map<String, Object> document = new LinkedHashMap<>();
+      document.put("heater", heater);
+      document.put("ending", "left cold");
+      document.put("readings", 0);
+      document.put("file", null);
+      Printed.json(spec, document);
+    }
+    return ExitStatus.FINE;
   }
 
   private Integer recorded(HeatRecording recording) throws InterruptedException {
@@ -134,15 +149,16 @@ final class HeatVerb implements Callable<Integer> {
     return new CtrlC.Said();
   }
 
-  private ThermalRun run(Heater described) {
+  private ThermalRun run(PrinterProfile printer) {
     if (!(power > 0 && power <= 1)) {
-      throw new UsageProblem("--power is " + power + "; a number above 0 up to 1 is wanted");
+      throw new UsageProblem(
+          "--power is " + Answer.sixDigits(power) + "; a number above 0 up to 1 is wanted");
     }
     if (!(seconds > 0 && seconds <= LONGEST_SECONDS)) {
-      throw new UsageProblem("--longest is " + seconds + "; it lies above 0, up to 3600 s");
+      throw new UsageProblem(
+          "--longest is " + Answer.sixDigits(seconds) + " s; it lies above 0, up to 3600 s");
     }
-    boolean practice =
-        line.address(Profiles.read(line.profile).link()) instanceof PortAddress.Practice;
+    boolean practice = line.address(printer.link()) instanceof PortAddress.Practice;
     if (!practice && (blank(on) || blank(off))) {
       throw new UsageProblem(
           "give the firmware's commands: --on for "
@@ -154,7 +170,7 @@ final class HeatVerb implements Callable<Integer> {
         blank(on) ? "POWER " + heater + " S" + power : on,
         blank(off) ? "POWER " + heater + " S0" : off,
         power,
-        highest(described),
+        highest(printer.heaters().get(heater)),
         seconds,
         EVERY_SECONDS);
   }
@@ -164,22 +180,25 @@ final class HeatVerb implements Callable<Integer> {
   }
 
   private double highest(Heater described) {
-    Double maximum = described == null ? null : described.maximum();
+    HeatCeiling ceiling = HeatCeiling.of(described);
     if (limit == null) {
-      return maximum == null ? UNKNOWN_LIMIT : maximum - MARGIN;
+      boolean stated = described != null && described.maximum() != null;
+      return Math.min(ceiling.celsius(), stated ? described.maximum() : UNKNOWN_LIMIT + MARGIN)
+          - MARGIN;
     }
     if (!Double.isFinite(limit)) {
       throw new UsageProblem("--limit is no number; give the temperature in °C");
     }
-    if (maximum != null && limit > maximum) {
+    if (limit > ceiling.celsius()) {
       throw new UsageProblem(
           "--limit is "
               + Answer.sixDigits(limit)
-              + " °C, and the profile allows "
+              + " °C; "
               + heater
-              + " no more than "
-              + Answer.sixDigits(maximum)
-              + " °C");
+              + " may go up to "
+              + Answer.sixDigits(ceiling.celsius())
+              + " °C: "
+              + ceiling.why());
     }
     return limit;
   }

@@ -63,6 +63,7 @@ final class HistoryVerb implements Callable<Integer> {
         names = "--compare",
         paramLabel = "STATE[,STATE]",
         split = ",",
+        hideParamSyntax = true,
         description = "Compare two states; with one, that state and 'now'.")
     private List<String> compare;
 
@@ -87,6 +88,9 @@ final class HistoryVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (act.note != null && act.note.isBlank()) {
+      throw new UsageProblem("--note is empty; say what there is to remember");
+    }
     PrinterHistory history = history();
     try {
       if (act.against != null) {

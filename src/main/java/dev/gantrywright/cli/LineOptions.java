@@ -5,6 +5,7 @@ import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.practice.Fault;
 import dev.gantrywright.machine.LinkSettings;
+import dev.gantrywright.machine.PrinterProfile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -64,6 +65,13 @@ final class LineOptions {
               + " profile (link.endstopNames).")
   Map<String, String> endstops = new LinkedHashMap<>();
 
+  /** Refuses an option that only the practice board heeds. */
+  static void forPractice(PortAddress address, String option) {
+    if (!(address instanceof PortAddress.Practice)) {
+      throw new UsageProblem(option + " is for the practice board; leave it out with --port");
+    }
+  }
+
   PortAddress address(LinkSettings link) {
     try {
       return PortMemory.address(port, link);
@@ -72,9 +80,17 @@ final class LineOptions {
     }
   }
 
-  List<Fault> parsedFaults() {
+  /** The faults that the practice board is given; a real machine has its own. */
+  List<Fault> faultsOn(PortAddress address, PrinterProfile printer) {
+    if (!faults.isEmpty()) {
+      forPractice(address, "--fault");
+    }
+    PracticeFit fit = new PracticeFit(printer);
+    fit.touched(touched);
     try {
-      return faults.stream().map(Fault::parse).toList();
+      List<Fault> parsed = faults.stream().map(Fault::parse).toList();
+      fit.faults(parsed);
+      return parsed;
     } catch (IllegalArgumentException e) {
       throw new UsageProblem(e.getMessage(), e);
     }

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -114,6 +115,7 @@ final class LoadVerb implements Callable<Integer> {
   @Override
   public Integer call() {
     try {
+      oneThing();
       if (drives) {
         return listDrives();
       }
@@ -144,7 +146,24 @@ final class LoadVerb implements Callable<Integer> {
       }
       return copy(job, printer, verdict, bytes);
     } catch (IOException e) {
-      throw new DeviceProblem("the card failed: " + e.getMessage(), e);
+      throw new DeviceProblem("the card failed: " + IoReason.of(e), e);
+    }
+  }
+
+  /** Refuses what would be passed over in silence. */
+  private void oneThing() {
+    long lists = Stream.of(drives, kept, returned, by).filter(given -> given).count();
+    if (lists > 1) {
+      throw new UsageProblem("load: give one of --drives, --kept, --returned and --by");
+    }
+    if (file != null && (drives || kept || returned)) {
+      throw new UsageProblem("load: " + file + " is not loaded by a call that only looks");
+    }
+    if (!command.isEmpty() && !by) {
+      throw new UsageProblem("load: a command of your own needs --by before it");
+    }
+    if (by && to != null) {
+      throw new UsageProblem("load: --to does not go with --by: the command says where");
     }
   }
 
@@ -160,6 +179,11 @@ final class LoadVerb implements Callable<Integer> {
       }
       if (by && command.isEmpty()) {
         command = told.build().flash();
+        if (command.isEmpty()) {
+          throw new UsageProblem(
+              profile
+                  + ": keeps no flashing command; enter it in build.flash, or give it after --by --");
+        }
       }
     } catch (ProfileProblem e) {
       throw new UsageProblem(e.getMessage(), e);

@@ -9,6 +9,7 @@ import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.SerialSettings;
+import dev.gantrywright.link.practice.Fault;
 import dev.gantrywright.link.practice.PracticeBoard;
 import dev.gantrywright.link.practice.PracticeSetup;
 import dev.gantrywright.link.practice.Press;
@@ -44,19 +45,25 @@ final class MachineLine implements AutoCloseable {
   }
 
   /**
-   * Reads the profile, opens the line and waits until the board answers.
+   * Opens the line and waits until the board answers.
    *
+   * @param described the printer as its profile was read
    * @param built what the practice board's firmware was built with, where that is not the profile
    * @param presses touches that the practice hand makes
    */
-  static MachineLine open(LineOptions options, Map<String, String> built, List<Press> presses) {
-    PrinterProfile profile = KeptInProfile.endstops(options, Profiles.read(options.profile));
+  static MachineLine open(
+      LineOptions options,
+      PrinterProfile described,
+      Map<String, String> built,
+      List<Press> presses) {
+    PrinterProfile profile = KeptInProfile.endstops(options, described);
     PortAddress address = options.address(profile.link());
+    List<Fault> faults = options.faultsOn(address, profile);
     try {
       Dialect dialect = ProfileDialect.of(profile.link());
       PracticeSetup setup =
           PracticeMachine.of(profile, built)
-              .withFaults(options.parsedFaults())
+              .withFaults(faults)
               .withTouched(options.touched)
               .withPresses(presses);
       PracticeBoard board = new PracticeBoard(setup, 1, System.nanoTime());
@@ -102,8 +109,7 @@ final class MachineLine implements AutoCloseable {
     try {
       return described.withBaud(Integer.parseInt(baud));
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(
-          "--baud is '" + baud + "'; a whole number or 'auto' is wanted", e);
+      throw new UsageProblem("--baud is '" + baud + "'; a whole number or 'auto' is wanted", e);
     }
   }
 

@@ -18,22 +18,36 @@ final class NamesText {
   /** A column is not made wider than this for one long name. */
   private static final int WIDEST = 36;
 
+  private static final String MARGIN = " ".repeat(8);
+
   private final NameMap map;
   private final PrintWriter out;
+  private final int columns;
   private final int paths;
   private final int macros;
   private final int meanings;
 
-  private NamesText(NameMap map, PrintWriter out) {
+  private NamesText(NameMap map, PrintWriter out, int columns) {
     this.map = map;
     this.out = out;
+    this.columns = columns;
     paths = widest(map.fields().keySet().stream());
     macros = widest(map.fields().values().stream().map(NamesText::shown));
-    meanings = widest(map.fields().values().stream().map(NamesText::meaning));
+    int wide = widest(map.fields().values().stream().map(NamesText::meaning));
+    int places = widest(map.fields().values().stream().map(NamesText::place));
+    // What it means stands in the line of the evidence, too, where it was learned.
+    meanings = 12 + paths + macros + wide + places > columns ? 0 : wide;
   }
 
-  static void print(NameMap map, PrintWriter out) {
-    new NamesText(map, out).print();
+  private static String place(NameEntry entry) {
+    return entry.macro() == null ? "" : entry.file() + ":" + entry.line();
+  }
+
+  /**
+   * @param columns of the terminal; without the column of meanings where it is too narrow
+   */
+  static void print(NameMap map, PrintWriter out, int columns) {
+    new NamesText(map, out, columns).print();
   }
 
   private static int widest(Stream<String> texts) {
@@ -61,15 +75,23 @@ final class NamesText {
   }
 
   private void field(String path, NameEntry entry) {
-    String row = "%s%5s  %-" + paths + "s  %-" + macros + "s  %-" + Math.max(1, meanings) + "s  %s";
-    String place = entry.macro() == null ? "" : entry.file() + ":" + entry.line();
+    String means = meanings == 0 ? "%s" : "%-" + meanings + "s  ";
+    String row = "%s%5s  %-" + paths + "s  %-" + macros + "s  " + means + "%s";
+    String place = place(entry);
     String mark = entry.sure() ? " " : "?";
     String line =
         String.format(
-            Locale.ROOT, row, mark, standing(entry), path, shown(entry), meaning(entry), place);
+            Locale.ROOT,
+            row,
+            mark,
+            standing(entry),
+            path,
+            shown(entry),
+            meanings == 0 ? "" : meaning(entry),
+            place);
     out.println(line.stripTrailing());
     if (entry.macro() != null) {
-      out.println("        " + String.join("; ", entry.evidence()));
+      out.print(Paragraph.of(MARGIN, MARGIN, String.join("; ", entry.evidence()), columns));
     }
     if (!entry.sure() && !entry.others().isEmpty()) {
       List<String> others =

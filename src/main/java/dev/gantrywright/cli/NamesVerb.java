@@ -52,7 +52,7 @@ final class NamesVerb implements Callable<Integer> {
   @Option(
       names = "--profile",
       paramLabel = "OUT",
-      description = "Save a new profile with every value that the folder holds.")
+      description = "Save a new profile with every value that the folder holds; never over a file.")
   private Path profile;
 
   @Option(
@@ -64,6 +64,12 @@ final class NamesVerb implements Callable<Integer> {
   @Override
   public Integer call() {
     FirmwareFolder read = FolderInput.read(folder, defines);
+    outside(out);
+    outside(profile);
+    if (profile != null && Files.exists(profile)) {
+      throw new UsageProblem(
+          profile + ": is there already and would be lost; give a new name to --profile");
+    }
     NameMap map = learner().learn(read, earlier());
     if (out != null) {
       save(map);
@@ -74,9 +80,21 @@ final class NamesVerb implements Callable<Integer> {
     if (format.json()) {
       Printed.out(spec).print(NameMapJson.text(map));
     } else {
-      NamesText.print(map, Printed.out(spec));
+      NamesText.print(map, Printed.out(spec), columns());
     }
     return ExitStatus.FINE;
+  }
+
+  /** A terminal's own width; a file takes whole lines, which are easier to search. */
+  private int columns() {
+    return Terminal.is(Terminal.OUT) ? spec.usageMessage().width() : Integer.MAX_VALUE;
+  }
+
+  private void outside(Path made) {
+    Path home = folder.toAbsolutePath().normalize();
+    if (made != null && made.toAbsolutePath().normalize().startsWith(home)) {
+      throw new UsageProblem(made + ": lies inside the firmware folder, which is never written to");
+    }
   }
 
   static Learner learner() {
@@ -117,7 +135,7 @@ final class NamesVerb implements Callable<Integer> {
       throw new UsageProblem(wrong.getMessage(), wrong);
     } catch (IOException failed) {
       throw new DeviceProblem(
-          profile + ": cannot be written (" + failed.getMessage() + "); choose another place",
+          profile + ": cannot be written (" + IoReason.of(failed) + "); choose another place",
           failed);
     }
   }

@@ -104,6 +104,13 @@ final class PatchVerb implements Callable<Integer> {
     if (profile == null && byHand.isEmpty()) {
       throw new UsageProblem("say what to change: --profile, --set, --on or --off");
     }
+    if (replace && out == null) {
+      throw new UsageProblem("--replace goes with --out OUTDIR");
+    }
+    if (profile == null && (names != null || from != null)) {
+      throw new UsageProblem(
+          (names != null ? "--names" : "--from") + " goes with --profile PROFILE");
+    }
     FirmwareFolder read = FolderInput.read(folder, defines);
     PatchPlan plan = plan(byHand, read);
     if (!format.json()) {
@@ -199,6 +206,9 @@ final class PatchVerb implements Callable<Integer> {
     plan.lines().stream()
         .filter(line -> !line.note().isEmpty())
         .forEach(line -> err.println(line.file() + ":" + line.line() + ": " + line.note()));
+    if (plan.lines().isEmpty() && plan.refusals().isEmpty()) {
+      err.println("nothing to change: the folder says so already");
+    }
     plan.refusals().forEach(refusal -> err.println(refusal));
     plan.edits().before().problems().forEach(err::println);
     if (manifest != null) {

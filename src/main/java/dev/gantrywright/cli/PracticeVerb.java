@@ -84,6 +84,10 @@ final class PracticeVerb implements Callable<Integer> {
     if (port != null && (port < 0 || port > 65_535)) {
       throw new UsageProblem("--listen is " + port + "; a TCP port lies from 0 to 65535");
     }
+    if (!(seconds >= 0)) {
+      throw new UsageProblem(
+          "--for must not be negative; without it the board is served until Ctrl-C");
+    }
     PracticeBoard board = board();
     try {
       if (port == null) {
@@ -114,6 +118,10 @@ final class PracticeVerb implements Callable<Integer> {
     PrinterProfile described = Profiles.read(profile);
     try {
       List<Fault> wrong = faults.stream().map(Fault::parse).toList();
+      PracticeFit fit = new PracticeFit(described);
+      fit.faults(wrong);
+      fit.touched(touched);
+      fit.built(built);
       PracticeSetup setup =
           PracticeMachine.of(described, built).withFaults(wrong).withTouched(touched);
       if (hand) {

@@ -4,6 +4,7 @@ import dev.gantrywright.app.BuiltFirmware;
 import dev.gantrywright.app.record.FirmwareIdentity;
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.link.LinkException;
+import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
 import dev.gantrywright.prove.Check;
 import dev.gantrywright.prove.Proof;
@@ -85,7 +86,9 @@ final class ProveVerb implements Callable<Integer> {
     if (send && format.json()) {
       throw new UsageProblem("--send asks before it sends; leave --format json out");
     }
-    try (MachineLine machine = MachineLine.open(line, firmware(), List.of())) {
+    PrinterProfile printer = Profiles.read(line.profile);
+    fits(printer);
+    try (MachineLine machine = MachineLine.open(line, printer, firmware(printer), List.of())) {
       ProofReport first = proven(machine);
       ProofReport report = send && sent(machine, first) ? proven(machine) : first;
       TouchReport touched = touch ? touched(machine, report.port()) : null;
@@ -104,6 +107,17 @@ final class ProveVerb implements Callable<Integer> {
       Thread.currentThread().interrupt();
       throw new DeviceProblem("interrupted", e);
     }
+  }
+
+  private void fits(PrinterProfile printer) {
+    if (names != null && folder == null) {
+      throw new UsageProblem("--names goes with --folder DIR");
+    }
+    if (folder != null || !built.isEmpty()) {
+      LineOptions.forPractice(
+          line.address(printer.link()), folder != null ? "--folder" : "--built");
+    }
+    new PracticeFit(printer).built(built);
   }
 
   private ProofReport proven(MachineLine machine) throws LinkException, InterruptedException {
@@ -163,16 +177,16 @@ final class ProveVerb implements Callable<Integer> {
     return tested.report();
   }
 
-  private Map<String, String> firmware() {
+  private Map<String, String> firmware(PrinterProfile printer) {
     Map<String, String> values = new LinkedHashMap<>();
     if (folder == null) {
       // The practice board then runs what the record says is on the machine.
-      FirmwareIdentity.expected(Profiles.read(line.profile), line.profile)
+      FirmwareIdentity.expected(printer, line.profile)
           .forEach((what, text) -> values.put("identity." + what, text));
       values.remove("identity." + FirmwareIdentity.NAME);
     } else {
       FirmwareFolder read = FolderInput.read(folder, List.of());
-      NameMap map = NameMapInput.read(names, line.profile, Profiles.read(line.profile), read);
+      NameMap map = NameMapInput.read(names, line.profile, printer, read);
       values.putAll(BuiltFirmware.values(read, map));
     }
     values.putAll(built);
@@ -194,10 +208,8 @@ final class ProveVerb implements Callable<Integer> {
               + ProofJson.word(check.verdict())
               + "  "
               + check.path()
-              + ": expected "
-              + check.expected()
-              + ", seen "
-              + check.seen());
+              + ": "
+              + ProofText.compared(check));
       if (!check.advice().isEmpty()) {
         out.println("        " + check.advice());
       }
@@ -206,13 +218,6 @@ final class ProveVerb implements Callable<Integer> {
       out.println("  " + report.explanation());
       out.println("  to set the profile's values: " + String.join("; ", report.linesToSend()));
     }
-    out.println(
-        report.passed()
-            ? "proven: " + Counted.agree(report.count(Check.Verdict.PASS))
-            : "not proven: "
-                + report.count(Check.Verdict.FAIL)
-                + " of "
-                + report.checks().size()
-                + " comparisons differ");
+    out.println(ProofText.outcome(report));
   }
 }

@@ -9,7 +9,6 @@ import dev.gantrywright.app.sheet.SheetFile;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.report.sheet.Sheet;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.DateTimeException;
@@ -72,9 +71,7 @@ final class SheetVerb implements Callable<Integer> {
     if (!SheetFile.known(out)) {
       throw new UsageProblem(out + ": the name of a sheet ends in .html or .pdf");
     }
-    if (folder != null && !Files.isDirectory(folder)) {
-      throw new UsageProblem(folder + ": there is no such directory; give the firmware folder");
-    }
+    FolderInput.need(folder, "the firmware folder");
     LocalDate day = day();
     Sheet sheet = sheet(day);
     try {
@@ -83,7 +80,7 @@ final class SheetVerb implements Callable<Integer> {
       say(sheet, bytes.length);
       return ExitStatus.FINE;
     } catch (IOException failed) {
-      throw new DeviceProblem(out + ": cannot be written (" + failed.getMessage() + ")", failed);
+      throw new DeviceProblem(out + ": cannot be written (" + IoReason.of(failed) + ")", failed);
     }
   }
 

@@ -85,7 +85,8 @@ final class StepResponseCalculator extends Calculator {
     try {
       return StepResponse.ofCsv("", powerStep, Files.readString(record));
     } catch (IOException e) {
-      throw new UsageProblem("compute step-response: " + record + " cannot be read", e);
+      throw new UsageProblem(
+          "compute step-response: " + record + " cannot be read (" + IoReason.of(e) + ")", e);
     } catch (IllegalArgumentException e) {
       throw new UsageProblem("compute step-response: " + record + ": " + e.getMessage(), e);
     }

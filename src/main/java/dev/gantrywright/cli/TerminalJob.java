@@ -158,21 +158,14 @@ public final class TerminalJob {
   }
 
   private void prove(String what, ProofReport report) {
-    long differ = report.count(Check.Verdict.FAIL);
     out.println(
         what
             + (report.passed()
-                ? Counted.agree(report.count(Check.Verdict.PASS))
-                : differ + " of " + report.checks().size() + " comparisons differ"));
+                ? ProofText.agree(report.count(Check.Verdict.PASS))
+                : ProofText.differ(report)));
     for (Check check : report.checks()) {
       if (check.verdict() == Check.Verdict.FAIL) {
-        out.println(
-            "            "
-                + check.path()
-                + ": expected "
-                + check.expected()
-                + ", seen "
-                + check.seen());
+        out.println("            " + check.path() + ": " + ProofText.compared(check));
       }
     }
   }

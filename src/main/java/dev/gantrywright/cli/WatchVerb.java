@@ -1,6 +1,7 @@
 package dev.gantrywright.cli;
 
 import dev.gantrywright.link.practice.Press;
+import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.prove.Sample;
 import dev.gantrywright.prove.Watch;
 import java.util.ArrayList;
@@ -58,10 +59,12 @@ final class WatchVerb implements Callable<Integer> {
   @Override
   public Integer call() {
     if (seconds < 0 || hertz < 0 || hertz > 10_000) {
-      throw new UsageProblem("--for must not be negative, and --rate lies from 0 to 10000 Hz");
+      throw new UsageProblem(
+          seconds >= 0 ? "--rate lies from 0 to 10,000 Hz" : "--for must not be negative");
     }
     List<String> ends = new ArrayList<>();
-    Profiles.read(line.profile)
+    PrinterProfile printer = Profiles.read(line.profile);
+    printer
         .endstops()
         .forEach(
             (end, endstop) -> {
@@ -70,8 +73,8 @@ final class WatchVerb implements Callable<Integer> {
               }
             });
     List<Press> hand = Press.inTurn(ends, 0.6, 0.4, 200);
-    try (MachineLine machine = MachineLine.open(line, Map.of(), hand)) {
-      WatchPrinter printer = WatchPrinter.of(format, Printed.out(spec), ends);
+    try (MachineLine machine = MachineLine.open(line, printer, Map.of(), hand)) {
+      WatchPrinter shown = WatchPrinter.of(format, Printed.out(spec), ends);
       CountDownLatch end = new CountDownLatch(1);
       CountDownLatch printed = new CountDownLatch(1);
       machine.beforeGivingUp(() -> finish(end, printed));
@@ -80,15 +83,15 @@ final class WatchVerb implements Callable<Integer> {
               machine.session(),
               machine.profile().endstops().keySet(),
               hertz,
-              printer::sample,
+              shown::sample,
               System::nanoTime,
               Thread::new);
       waitFor(end);
       watch.close();
-      printer.end();
+      shown.end();
       Printed.out(spec).flush();
       printed.countDown();
-      return printer.last() == Sample.Validity.DISCONNECTED ? lost(machine) : ExitStatus.FINE;
+      return shown.last() == Sample.Validity.DISCONNECTED ? lost(machine) : ExitStatus.FINE;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new DeviceProblem("interrupted", e);

@@ -65,7 +65,7 @@ public sealed interface PortAddress {
     }
     if (lower.startsWith("usb:")) {
       return new Usb(
-          UsbIdentity.parse(t).orElseThrow(() -> bad(text, "it is not usb:VID:PID:SERIAL")));
+          UsbIdentity.parse(t).orElseThrow(() -> bad(text, "it is not usb:VENDOR:PRODUCT:SERIAL")));
     }
     if (lower.startsWith("tcp://")) {
       URI uri = uri(t);
@@ -89,7 +89,7 @@ public sealed interface PortAddress {
       }
       return uri;
     } catch (URISyntaxException e) {
-      throw bad(t, e.getReason());
+      throw bad(t, "it needs host:port with a port from 1 to 65535");
     }
   }
 
@@ -108,6 +108,7 @@ public sealed interface PortAddress {
             + text
             + "' is no port: "
             + why
-            + "; use a port name, practice:, tcp://host:port or rfc2217://host:port");
+            + "; use a port name, practice:, usb:VENDOR:PRODUCT:SERIAL, tcp://host:port or"
+            + " rfc2217://host:port");
   }
 }

@@ -3,6 +3,7 @@ package dev.gantrywright.machine;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Reads and writes board sheets, {@code *.board.json}. */
 public final class BoardStore {
@@ -25,7 +26,9 @@ public final class BoardStore {
 
   /** The same by way of a tree, which knows what is wrong and where. */
   static BoardSheet parseWithCare(String name, byte[] json) throws ProfileProblem {
-    return JsonStore.bind(name, json, JsonStore.tree(name, json), BoardSheet.class);
+    ObjectNode tree = JsonStore.tree(name, json);
+    JsonStore.refuseOther(name, tree, Shape.SHEET, Shape.PROFILE);
+    return JsonStore.bind(name, json, tree, BoardSheet.class);
   }
 
   /** The sheet as it stands in a file. */

@@ -70,6 +70,26 @@ final class JsonStore {
     }
   }
 
+  /**
+   * Refuses the other kind of description: one that has sections of that kind alone and none that
+   * only the wanted kind has. Unknown keys are kept, so it would else pass for an empty one.
+   */
+  static void refuseOther(String file, ObjectNode tree, Shape wanted, Shape other)
+      throws ProfileProblem {
+    if (alone(tree, other, wanted) && !alone(tree, wanted, other)) {
+      throw whole(
+          file,
+          other == Shape.SHEET
+              ? "is a board sheet; give a printer profile, *.printer.json"
+              : "is a printer profile; give a board sheet, *.board.json");
+    }
+  }
+
+  private static boolean alone(ObjectNode tree, Shape one, Shape other) {
+    return one.index().keySet().stream()
+        .anyMatch(key -> tree.has(key) && !other.index().containsKey(key));
+  }
+
   static <T> T bind(String file, byte[] bytes, ObjectNode tree, Class<T> type)
       throws ProfileProblem {
     try {
@@ -127,8 +147,11 @@ final class JsonStore {
     TokenStreamLocation at = e.getLocation();
     int line = at == null ? 1 : Math.max(at.getLineNr(), 1);
     int column = at == null ? 1 : Math.max(at.getColumnNr(), 1);
-    String kind = e instanceof StreamReadException ? "is no sound JSON here: " : "";
-    return new ProfileProblem(file, line, column, "", kind + firstLine(e.getOriginalMessage()));
+    String text =
+        e instanceof StreamReadException
+            ? "is no sound JSON here: " + JsonFault.plain(e)
+            : firstLine(e.getOriginalMessage());
+    return new ProfileProblem(file, line, column, "", text);
   }
 
   private static String firstLine(String text) {

@@ -27,6 +27,7 @@ public final class ProfileStore {
   /** The same by way of a tree, which knows what is wrong and where. */
   static PrinterProfile parseWithCare(String name, byte[] json) throws ProfileProblem {
     ObjectNode tree = JsonStore.tree(name, json);
+    JsonStore.refuseOther(name, tree, Shape.PROFILE, Shape.SHEET);
     PrinterProfile profile = JsonStore.bind(name, json, tree, PrinterProfile.class);
     Ranges.Outside outside = Ranges.first("", tree);
     if (outside != null) {

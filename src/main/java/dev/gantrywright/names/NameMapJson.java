@@ -1,5 +1,6 @@
 package dev.gantrywright.names;
 
+import dev.gantrywright.machine.JsonFault;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -80,6 +81,10 @@ public final class NameMapJson {
       if (map == null) {
         throw new NameMapException(name + ": holds no name map, only null", null);
       }
+      if (map.fields().isEmpty() && map.more().containsKey("format")) {
+        throw new NameMapException(
+            name + ": is a printer profile or a board sheet; give a name map, *.names.json", null);
+      }
       return map;
     } catch (JacksonException wrong) {
       throw new NameMapException(line(name, wrong), wrong);
@@ -104,8 +109,9 @@ public final class NameMapJson {
       Files.move(
           partial, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException failed) {
+      String why = failed instanceof NoSuchFileException ? "no such folder" : failed.getMessage();
       throw new NameMapException(
-          file + ": cannot be written (" + failed.getMessage() + "); choose another place", failed);
+          file + ": cannot be written (" + why + "); choose another place", failed);
     }
   }
 
@@ -126,7 +132,6 @@ public final class NameMapJson {
                                 : step.getPropertyName())
                     .collect(Collectors.joining("."))
             : "";
-    String why = wrong.getOriginalMessage().lines().findFirst().orElse("not JSON");
-    return name + where + key + ": " + why;
+    return name + where + key + ": " + JsonFault.plain(wrong);
   }
 }

@@ -11,6 +11,16 @@ import java.util.Locale;
 final class IoLine {
   private IoLine() {}
 
+  /** The folder itself, or the one beside it that it is put together in. */
+  private static boolean made(Path target, Path where) {
+    Path whole = target.toAbsolutePath();
+    Path at = where.toAbsolutePath();
+    return at.startsWith(whole)
+        || (whole.getParent() != null
+            && whole.getParent().equals(at.getParent())
+            && at.getFileName().toString().startsWith("." + whole.getFileName()));
+  }
+
   static String of(Path target, IOException failed) {
     String where =
         failed instanceof FileSystemException at && at.getFile() != null
@@ -20,7 +30,9 @@ final class IoLine {
       return target + ": may not be written (" + where + "); choose another place";
     }
     if (failed instanceof NoSuchFileException) {
-      return where + ": is not there any more; read the folder again";
+      return made(target, Path.of(where))
+          ? target + ": cannot be made there; choose another place"
+          : where + ": is not there any more; read the folder again";
     }
     String reason =
         failed instanceof FileSystemException at && at.getReason() != null

@@ -33,7 +33,7 @@ public record ThermalRun(
   /** To be shown, and agreed to, before a run. */
   public static final String CAUTION =
       "WARNING: the heater runs at a set power with no temperature control. Stay at the machine with"
-          + " a hand on its power switch, keep everything that can burn away, and stop at the first"
+          + " a hand on its power switch, keep away whatever can burn, and stop at the first"
           + " smell or smoke.";
 
   /**

@@ -83,6 +83,11 @@ public final class FindingsJson implements FindingsLayout {
   }
 
   @Override
+  public String empty(List<Unread> unread, boolean whole) {
+    return head().stripTrailing() + tail(unread, whole);
+  }
+
+  @Override
   public String part(ProfileFindings profile) {
     return JsonText.of(profile(profile), 2);
   }

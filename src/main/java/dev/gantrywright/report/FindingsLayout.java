@@ -38,6 +38,11 @@ public interface FindingsLayout {
    */
   String tail(List<Unread> unread, boolean whole);
 
+  /** The whole document where there is no printer to tell of. */
+  default String empty(List<Unread> unread, boolean whole) {
+    return head() + tail(unread, whole);
+  }
+
   /** A whole document on printers that are all at hand. */
   default String document(List<ProfileFindings> profiles) {
     return profiles.stream()

@@ -54,7 +54,7 @@ public final class Context {
 
   /** Whether there is a firmware folder or a name map that a rule could find fault with. */
   boolean folderOpen() {
-    return input.folder() != null || input.names() != null;
+    return input.folder() != null || input.names() != null || input.unreadFolder() != null;
   }
 
   /**
@@ -88,6 +88,11 @@ public final class Context {
 
   public Optional<FirmwareFolder> folder() {
     return Optional.ofNullable(input.folder());
+  }
+
+  /** Why a folder that was looked for is not open; empty where it is, or none was looked for. */
+  public Optional<UnreadFolder> unreadFolder() {
+    return Optional.ofNullable(input.unreadFolder());
   }
 
   public Optional<NameMap> names() {

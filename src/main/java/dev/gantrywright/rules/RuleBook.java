@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** A list of rules that is run as a whole, or in part after an edit. Immutable. */
@@ -67,6 +68,7 @@ public final class RuleBook {
         || then.folder() != now.folder()
         || then.names() != now.names()
         || then.catalog() != now.catalog()
+        || !Objects.equals(then.unreadFolder(), now.unreadFolder())
         || before.byRule().size() != entries.size()) {
       return run(now);
     }

@@ -110,18 +110,47 @@ class CheckVerbTest {
     assertThat(byId.status()).isZero();
     assertThat(byId.out())
         .startsWith("GW-M001 steps-disagree-with-drive\n")
-        .contains("level:  error", "family: Motion", "## Remedy")
-        .doesNotContain("## Examples");
+        .contains("level:  error", "family: Motion", "\nRemedy\n")
+        .doesNotContain("Examples", "#");
+    assertThat(byId.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThan(101));
+    assertThat(byId.out()).contains("(common\n        practice, no published source)");
     assertThat(CommandRun.of("check", "--page", "steps-disagree-with-drive").out())
         .isEqualTo(byId.out());
   }
 
   @Test
+  void aFolderThatIsGoneIsAnErrorWithAndWithoutTheOption(@TempDir Path away) throws Exception {
+    Path alone = away.resolve("sandpiper.printer.json");
+    Files.copy(Path.of("demo-profiles/sandpiper.printer.json"), alone);
+    CommandRun run = CommandRun.of("check", alone.toString());
+    assertThat(run.status()).isEqualTo(ExitStatus.FINDINGS);
+    assertThat(run.out())
+        .contains("GW-F022  build.folder")
+        .doesNotContain("not read: " + away.resolve("rookery-2.3") + ":");
+    Path empty = Files.createDirectory(away.resolve("empty"));
+    CommandRun given = CommandRun.of("check", alone.toString(), "--folder", empty.toString());
+    assertThat(given.out()).contains("GW-F022  build.folder", "no C header");
+    CommandRun there =
+        CommandRun.of("check", alone.toString(), "--folder", "demo-profiles/rookery-2.3");
+    assertThat(there.out()).doesNotContain("GW-F022");
+  }
+
+  @Test
+  void aRulesPageIsADocumentWhereOneIsAskedFor() {
+    var page = CommandRun.of("check", "--page", "GW-M001", "--format", "json").json();
+    assertThat(page.path("slug").asString()).isEqualTo("steps-disagree-with-drive");
+    assertThat(page.path("page").asString()).contains("## Remedy");
+  }
+
+  @Test
   void everyRuleHasAPageInTheTerminal() {
     for (var rule : dev.gantrywright.rules.book.StandardBook.open().rules()) {
-      assertThat(RulePage.text(rule.id(), java.util.List.of(rule)))
+      String page = RulePage.text(rule, 80);
+      assertThat(page.replaceAll("\\s+", " ")).as(rule.id()).contains(rule.summary());
+      assertThat(page.lines().filter(line -> !line.startsWith("|")))
           .as(rule.id())
-          .contains(rule.summary(), "\n\n");
+          .hasSizeGreaterThan(8)
+          .allSatisfy(line -> assertThat(line).hasSizeLessThan(81));
       assertThat(dev.gantrywright.rules.RulePages.help(rule.family(), rule.slug()))
           .as(rule.id())
           .get()

@@ -216,7 +216,7 @@ class FleetVerbTest {
       assertThat(run.status()).isEqualTo(3);
       List<String> lines = run.out().lines().toList();
       assertThat(lines).hasSize(201);
-      assertThat(lines.get(200)).startsWith("200 machines: 190 proven, 2 differ, 8 could not be");
+      assertThat(lines.get(200)).startsWith("200 machines: 190 proven, 2 different, 8 without");
       failing.forEach(
           (machine, why) ->
               assertThat(lines)
@@ -224,7 +224,7 @@ class FleetVerbTest {
                       line ->
                           assertThat(line)
                               .doesNotStartWith("proven")
-                              .contains(machine.replace(" ", " on ") + ":", why)));
+                              .contains(machine.replace(" ", " on ") + " - ", why)));
     }
   }
 

@@ -74,6 +74,18 @@ class HeatVerbTest {
     assertThat(run.err().strip().lines()).hasSize(1);
   }
 
+  /** The oven stands in no profile, so nobody can say what its sensor reads. */
+  @Test
+  void aLimitAboveWhatIsKnownIsRefusedWithItsReason() {
+    CommandRun unknown =
+        TypedInput.typing("HEAT\n", "heat", profile.toString(), "oven", "--limit", "130");
+    assertThat(unknown.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(unknown.err())
+        .contains("--limit is 130 °C; oven may go up to 125 °C: neither its maximum nor");
+    assertThat(heat("HEAT\n", "--limit", "276").err())
+        .contains("hotend may go up to 275 °C: the profile allows no more");
+  }
+
   @Test
   void whatCannotBeSafeIsRefusedBeforeAnythingIsAsked() {
     for (List<String> bad :

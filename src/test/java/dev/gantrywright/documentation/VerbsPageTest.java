@@ -48,7 +48,7 @@ class VerbsPageTest {
                 .append("](#")
                 .append(name)
                 .append(") | ")
-                .append(cell(firstSentence(verb.getCommandSpec())))
+                .append(cell(Cli.firstSentence(verb.getCommandSpec())))
                 .append(" |\n"));
     page.append('\n');
     verbs.forEach((name, verb) -> tell(page, "## ", name, verb.getCommandSpec()));
@@ -72,11 +72,6 @@ class VerbsPageTest {
                               .as("example of %s %s", name, part)
                               .isNotEmpty());
             });
-  }
-
-  private static String firstSentence(CommandSpec verb) {
-    String text = String.join(" ", verb.usageMessage().description());
-    return text.split("(?<=[.:]) ")[0].replaceFirst(":$", ".");
   }
 
   private static void tell(StringBuilder page, String level, String name, CommandSpec verb) {
@@ -120,8 +115,13 @@ class VerbsPageTest {
         .append(code(what))
         .append(" | ")
         .append(means)
-        .append(argument.required() && argument.isOption() ? " Required." : "")
+        .append(required(argument) ? " Required." : "")
         .append(" |\n");
+  }
+
+  /** In a group of which one is given at most, the parser calls each required. */
+  private static boolean required(ArgSpec argument) {
+    return argument.required() && argument.isOption() && argument.group() == null;
   }
 
   /** Lines that are set in stand in a block of their own; the others are one paragraph. */

@@ -25,13 +25,15 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * The demo printers as rules see them, whole or with a patch. A patch is a JSON Merge Patch on the
  * profile; its keys {@code $sheet}, {@code $names} and {@code $headers} patch the board sheet, the
- * name map (boards by constant, targets by name) and lines of the firmware folder.
+ * name map (boards by constant, targets by name) and lines of the firmware folder; {@code $folder}
+ * as null takes the folder away.
  */
 final class Workshop {
   static final List<String> CLEAN = List.of("sandpiper", "guillemot");
   static final Path DEMO = Path.of("demo-profiles");
   static final Catalog CATALOG = Catalog.shipped();
   static final FirmwareFolder FOLDER = open();
+  private static final String GONE = "rookery-2.3: there is no such folder; check the path";
   private static final JsonMapper JSON = JsonMapper.shared();
 
   private Workshop() {}
@@ -51,9 +53,10 @@ final class Workshop {
       return new CheckInput(
           profile,
           patch.has("$sheet") && patch.get("$sheet").isNull() ? null : sheet(sheetFile, patch),
-          folder(patch),
+          gone(patch) ? null : folder(patch),
           names(patch),
-          CATALOG);
+          CATALOG,
+          gone(patch) ? new UnreadFolder(profile.build().folder(), GONE) : null);
     } catch (Exception e) {
       throw new IllegalStateException(name + " with " + patch + ": " + e.getMessage(), e);
     }
@@ -61,9 +64,13 @@ final class Workshop {
 
   static PrinterProfile profile(String name, ObjectNode patch) throws Exception {
     ObjectNode own = patch.deepCopy();
-    own.remove(List.of("$sheet", "$names", "$headers"));
+    own.remove(List.of("$sheet", "$names", "$headers", "$folder"));
     JsonNode tree = MergePatch.apply(tree(DEMO.resolve(name + ".printer.json")), own);
     return ProfileStore.parse(name, bytes(tree));
+  }
+
+  private static boolean gone(ObjectNode patch) {
+    return patch.has("$folder") && patch.get("$folder").isNull();
   }
 
   private static BoardSheet sheet(String file, ObjectNode patch) throws Exception {

@@ -94,6 +94,7 @@ public final class BoardChange {
             instead,
             printer.folder(),
             printer.names(),
+            printer.unreadFolder(),
             printer.problems());
     Map<String, Finding> before = byText(result.findings());
     Map<String, Finding> after = byText(checking.check(changed));

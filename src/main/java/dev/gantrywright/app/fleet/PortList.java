@@ -9,6 +9,7 @@ import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileStore;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -54,6 +55,9 @@ public final class PortList {
         entries.add(entry(list + ":" + number, line.strip(), folder, known));
       }
     }
+    if (entries.isEmpty()) {
+      throw new NoList(list + ": names no machine; write a profile and a port on each line", null);
+    }
     return entries;
   }
 
@@ -61,7 +65,9 @@ public final class PortList {
     try {
       return Files.readAllLines(list);
     } catch (IOException unreadable) {
-      throw new NoList(list + ": cannot be read (" + unreadable.getMessage() + ")", unreadable);
+      String why =
+          unreadable instanceof NoSuchFileException ? "no such file" : unreadable.getMessage();
+      throw new NoList(list + ": cannot be read (" + why + ")", unreadable);
     }
   }
 

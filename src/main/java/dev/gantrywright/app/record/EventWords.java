@@ -72,7 +72,7 @@ public final class EventWords {
     return where(facts)
         + (facts.path("passed").asBoolean(false)
             ? count(all, "comparison") + ", none differs"
-            : differ + " of " + count(all, "comparison") + " differ");
+            : differ + " of " + count(all, "comparison") + (differ == 1 ? " differs" : " differ"));
   }
 
   private static String touchTest(JsonNode facts) {

@@ -8,6 +8,7 @@ import dev.gantrywright.link.Transport;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.UnknownHostException;
 import java.time.Duration;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -92,7 +93,7 @@ public final class Rfc2217Transport implements Transport {
               + ":"
               + port
               + " cannot be reached ("
-              + e.getMessage()
+              + (e instanceof UnknownHostException ? "no such host" : e.getMessage())
               + "): is an RFC 2217 server running there, and the port right?",
           e);
     }

@@ -29,6 +29,7 @@ public final class FolderRules {
         new MappedKeyMissing(),
         new KeyMovedSinceMap(),
         new KeyGivenTwice(),
-        new KeyValueHasNoSpelling());
+        new KeyValueHasNoSpelling(),
+        new FolderNotOpen());
   }
 }

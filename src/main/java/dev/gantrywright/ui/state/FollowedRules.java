@@ -34,7 +34,12 @@ final class FollowedRules implements Inspection {
   public List<MarginNote> inspect(OpenPrinter printer) {
     CheckInput input =
         new CheckInput(
-            printer.profile(), printer.sheet(), printer.folder(), printer.names(), catalog.get());
+            printer.profile(),
+            printer.sheet(),
+            printer.folder(),
+            printer.names(),
+            catalog.get(),
+            printer.unreadFolder());
     checked =
         checked == null
             ? book.get().run(input)
