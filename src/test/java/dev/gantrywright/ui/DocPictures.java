@@ -29,6 +29,7 @@ final class DocPictures {
           Map.of(
               "start", "start-light-1280",
               "describe", "describe-light-1280",
+              "board", "describe-board-light-1280",
               "endstop-dark", "describe-endstops-zMin-dark-1280",
               "check", "check-light-1280",
               "write", "write-light-1280",

@@ -31,9 +31,9 @@ public final class StatePictures {
   private final double width;
   private final double height;
   private final double zoom;
-  private WorkbenchWindow window;
+  WorkbenchWindow window;
+  Path data;
   private Stage stage;
-  private Path data;
 
   private StatePictures(Path folder, Mode mode, double width, double height, double zoom) {
     this.folder = folder;
@@ -64,6 +64,11 @@ public final class StatePictures {
     missingTool();
     cards();
     line();
+    RareStates rare = new RareStates(this);
+    rare.longNames();
+    rare.manyFindings();
+    rare.longFolder();
+    rare.heatUp();
   }
 
   private void empty() throws Exception {
@@ -159,7 +164,9 @@ public final class StatePictures {
     run(() -> desk().stage().set(dev.gantrywright.ui.state.Stage.LOAD));
     pause(400);
     copyTo(data.resolve("no-card").toString(), "load-absent");
-    copyTo("/proc", "load-read-only");
+    // Cards that only an administrator can lay in: mount -t tmpfs -o ro,size=1m tmpfs /tmp/rocard
+    Path readOnly = Path.of("/tmp/rocard");
+    copyTo(Files.isDirectory(readOnly) ? readOnly.toString() : "/proc", "load-read-only");
     if (Files.isDirectory(Path.of("/tmp/tinycard"))) {
       copyTo("/tmp/tinycard", "load-full");
     }
@@ -168,7 +175,7 @@ public final class StatePictures {
     close();
   }
 
-  private void copyTo(String card, String name) throws Exception {
+  void copyTo(String card, String name) throws Exception {
     run(() -> ((TextField) window.scene().lookup("#load-card")).setText(card));
     pause(200);
     run(() -> press("#load-copy"));
@@ -242,11 +249,11 @@ public final class StatePictures {
     }
   }
 
-  private PrinterDesk desk() {
+  PrinterDesk desk() {
     return window.printer().orElseThrow();
   }
 
-  private void open(boolean demo) throws Exception {
+  void open(boolean demo) throws Exception {
     data = Files.createTempDirectory("states");
     System.setProperty("user.home", data.toString());
     Path workshop = data.resolve("printers");
@@ -266,13 +273,13 @@ public final class StatePictures {
     pause(800);
   }
 
-  private void openPrinter(Path file) throws Exception {
+  void openPrinter(Path file) throws Exception {
     run(() -> window.open(file));
     until(() -> window.printer().map(d -> d.judged().get().revision() >= 0).orElse(false));
     pause(300);
   }
 
-  private void close() throws Exception {
+  void close() throws Exception {
     run(
         () -> {
           window.close();
@@ -280,25 +287,25 @@ public final class StatePictures {
         });
   }
 
-  private void press(String id) {
+  void press(String id) {
     ((Button) window.scene().lookup(id)).fire();
   }
 
-  private void shot(String name) throws Exception {
+  void shot(String name) throws Exception {
     pause(400);
     shotNow(name);
   }
 
-  private void shotNow(String name) throws Exception {
+  void shotNow(String name) throws Exception {
     run(() -> Pictures.save(folder.resolve(name + ".png"), window.scene()));
     System.out.println(name);
   }
 
-  private static void pause(int millis) throws InterruptedException {
+  static void pause(int millis) throws InterruptedException {
     Thread.sleep(millis);
   }
 
-  private static void run(Runnable act) throws Exception {
+  static void run(Runnable act) throws Exception {
     CompletableFuture<Void> done = new CompletableFuture<>();
     Platform.runLater(
         () -> {
@@ -312,7 +319,7 @@ public final class StatePictures {
     done.get();
   }
 
-  private static void until(BooleanSupplier reached) throws Exception {
+  static void until(BooleanSupplier reached) throws Exception {
     for (int i = 0; i < 1500; i++) {
       CompletableFuture<Boolean> asked = new CompletableFuture<>();
       Platform.runLater(() -> asked.complete(reached.getAsBoolean()));

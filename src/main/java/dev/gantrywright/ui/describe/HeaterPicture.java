@@ -35,14 +35,7 @@ final class HeaterPicture implements PartPicture {
     HBox.setHgrow(words, Priority.ALWAYS);
     Label signal = Pieces.label(Texts.of("prove.warning"), "caution-word");
     signal.setMinWidth(Region.USE_PREF_SIZE);
-    node =
-        new VBox(8, circuit, Pieces.row(10, signal, words)) {
-          @Override
-          protected double computePrefHeight(double width) {
-            // What holds it asks without a width, and draws it as wide as this.
-            return super.computePrefHeight(WIDTH);
-          }
-        };
+    node = new VBox(8, circuit, Pieces.row(10, signal, words));
   }
 
   @Override

@@ -25,10 +25,8 @@ public final class BoardPlan extends Region {
   private static final double TOP = 54;
   private static final double GAP = 8;
 
-  /** Characters of a connector's name, and of what is plugged in, that there is room for. */
-  private static final int LABEL = 12;
-
-  private static final int OUTSIDE = 11;
+  /** Room for the name of what is plugged in, pixels. */
+  private static final double OUTSIDE = 74;
 
   private final Sketch sketch = new Sketch();
   private final Consumer<String> open;
@@ -103,9 +101,11 @@ public final class BoardPlan extends Region {
     dash(outline, wiring.sheet());
     dash(block, wiring.sheet() && !wiring.part().isEmpty());
     String part = wiring.part().isEmpty() ? Texts.of("board.unknown") : wiring.part();
-    sketch.text(part, BoardSide.BLOCK + 10, 34, 0, "strong");
+    double room = BoardSide.BLOCK_WIDTH - 24 - 7 * wiring.clock().length();
+    sketch.text(FittedWords.of(part, room, true), BoardSide.BLOCK + 10, 34, 0, "strong");
     sketch.text(wiring.clock(), BoardSide.BLOCK + BoardSide.BLOCK_WIDTH - 10, 34, 1, "quiet");
-    sketch.text(wiring.name(), BoardSide.OUTLINE + GAP, 24, 0, "strong");
+    String board = FittedWords.of(wiring.name(), BoardSide.BLOCK - BoardSide.OUTLINE - 16, true);
+    sketch.text(board, BoardSide.OUTLINE + GAP, 24, 0, "strong");
   }
 
   private static void dash(Shape shape, boolean stated) {
@@ -162,14 +162,15 @@ public final class BoardPlan extends Region {
       dash(sketch.line(side.edge() + 3 * side.out(), y, side.wire(), y, "ink"), known);
     }
     String label = row.label().isEmpty() ? "?" : row.label();
-    int room = row.detail().isEmpty() ? LABEL : LABEL - row.detail().length();
-    sketch.text(cut(label, room), side.box() + 6, y + 4, 0, free ? "quiet" : "small");
+    // What is said beside the name is short: its own characters are taken from the name's room.
+    double room = side.boxWidth() - 10 - (row.detail().isEmpty() ? 0 : 7 * row.detail().length());
+    String name = FittedWords.of(label, room, false);
+    sketch.text(name, side.box() + 6, y + 4, 0, free ? "quiet" : "small");
     sketch.text(row.detail(), side.box() + side.boxWidth() - 6, y + 4, 1, "quiet");
     String to = free ? Texts.of(row.reached() ? "board.free" : "board.unrouted") : plugged(row);
     sketch.text(to, side.label(), y + 4, side.labelAnchor(), free ? "quiet" : "strong");
     pins(row, side);
-    boolean whole = label.length() <= room && to.length() <= OUTSIDE;
-    if (!row.opens().isEmpty() || !whole) {
+    if (!row.opens().isEmpty() || !name.equals(label)) {
       target(row, side);
     }
   }
@@ -182,12 +183,8 @@ public final class BoardPlan extends Region {
   /** The first of several, and how many more. */
   private static String plugged(Row row) {
     String[] all = row.plugged().split(", ");
-    String first = cut(all[0], OUTSIDE);
-    return all.length == 1 ? first : first + " +" + (all.length - 1);
-  }
-
-  private static String cut(String words, int most) {
-    return words.length() <= most ? words : words.substring(0, Math.max(1, most - 1)) + "…";
+    String more = all.length == 1 ? "" : " +" + (all.length - 1);
+    return FittedWords.of(all[0], all.length == 1 ? OUTSIDE : OUTSIDE - 20, true) + more;
   }
 
   private void pins(Row row, BoardSide side) {

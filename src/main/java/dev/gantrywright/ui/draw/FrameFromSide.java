@@ -47,9 +47,11 @@ final class FrameFromSide {
     }
     sketch.box(x + width - 22, y + 6, 14, 14, "solid");
     String name = parts.content.boardName();
-    sketch.text(name.isEmpty() ? "Board" : name, x + width / 2, y + boardHeight * 0.62, 0.5);
+    String board = FittedWords.of(name.isEmpty() ? "Board" : name, width - 12, false);
+    sketch.text(board, x + width / 2, y + boardHeight * 0.62, 0.5);
     String mcu = profile.board().mcu();
-    sketch.text(mcu == null ? "" : mcu, x + width / 2, y + boardHeight * 0.62 + 15, 0.5, "quiet");
+    String part = mcu == null ? "" : FittedWords.of(mcu, width - 12, false);
+    sketch.text(part, x + width / 2, y + boardHeight * 0.62 + 15, 0.5, "quiet");
     parts.target("board", x, y, width, boardHeight);
     parts.mark("board", x + width - 6, y - 6);
     double feed = y + boardHeight + 14;

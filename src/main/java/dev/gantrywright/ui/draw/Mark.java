@@ -47,7 +47,8 @@ public enum Mark {
           case NOTE, OPEN -> new Circle(size / 2, size / 2, size * 0.42);
           case SETTLED ->
               new Polyline(
-                  size * 0.1, size * 0.55, size * 0.4, size * 0.85, size * 0.95, size * 0.15);
+                  // So far from the edges that the ends of the stroke stay inside.
+                  size * 0.17, size * 0.55, size * 0.42, size * 0.8, size * 0.83, size * 0.22);
         };
     shape.getStyleClass().addAll("mark", "mark-" + word);
     // An invisible square keeps signs of every outline the same size in a row of text.

@@ -28,6 +28,11 @@ public final class Shrunk extends Region {
     return room <= 0 ? 1 : Math.min(1, room / width);
   }
 
+  /** Of the picture, which is never laid out narrower than it is drawn. */
+  private double heightAt(double room) {
+    return picture.prefHeight(Math.max(width, room));
+  }
+
   @Override
   public javafx.geometry.Orientation getContentBias() {
     return javafx.geometry.Orientation.HORIZONTAL;
@@ -40,7 +45,7 @@ public final class Shrunk extends Region {
 
   @Override
   protected double computePrefHeight(double room) {
-    return picture.prefHeight(-1) * factor(room);
+    return heightAt(room) * factor(room);
   }
 
   @Override
@@ -53,6 +58,6 @@ public final class Shrunk extends Region {
     double factor = factor(getWidth());
     scale.setX(factor);
     scale.setY(factor);
-    picture.resizeRelocate(0, 0, Math.max(width, getWidth()), picture.prefHeight(-1));
+    picture.resizeRelocate(0, 0, Math.max(width, getWidth()), heightAt(getWidth()));
   }
 }

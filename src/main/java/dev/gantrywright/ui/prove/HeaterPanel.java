@@ -2,6 +2,7 @@ package dev.gantrywright.ui.prove;
 
 import dev.gantrywright.app.ThermalStudy;
 import dev.gantrywright.prove.StepResponse;
+import dev.gantrywright.ui.draw.Shrunk;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
@@ -52,7 +53,7 @@ final class HeaterPanel extends Section {
                 field(power, "heater-power", "heater.power", 5),
                 fit),
             words,
-            new VBox(8, plot, terms));
+            new VBox(8, new Shrunk(plot, HeaterPlot.WHOLE), terms));
   }
 
   /** The line came, went, or was armed. */

@@ -7,6 +7,7 @@ import dev.gantrywright.ui.state.Texts;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
 
 /** Temperature over time: recorded, and as the model has it. */
@@ -19,12 +20,16 @@ final class HeaterPlot extends Pane {
 
   private static final double FOOT = 24;
 
+  /** As far right as anything is drawn. */
+  static final double WHOLE = LEFT + WIDTH + 1;
+
   private final Sketch plot = new Sketch();
 
   HeaterPlot() {
     getChildren().add(plot);
-    setMinSize(LEFT + WIDTH, HEIGHT + FOOT);
-    setMaxWidth(LEFT + WIDTH);
+    setMinHeight(HEIGHT + FOOT);
+    setPrefSize(WHOLE, HEIGHT + FOOT);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setAccessibleText(Texts.of("heater.plot"));
   }
 

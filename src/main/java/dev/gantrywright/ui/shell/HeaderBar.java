@@ -39,13 +39,17 @@ public final class HeaderBar extends HBox {
   public HeaderBar(Acts acts) {
     getStyleClass().add("head");
     name.getStyleClass().add("title");
-    name.setMinWidth(Region.USE_PREF_SIZE);
+    // Long names give way, the words beside the name first; the tools and Stop never do.
+    name.setMinWidth(0);
+    about.setMinWidth(0);
+    said.setMinWidth(0);
     about.getStyleClass().add("quiet");
     link.getStyleClass().add("quiet");
     link.setMinWidth(Region.USE_PREF_SIZE);
     said.getStyleClass().addAll("quiet", "small");
     stop.getStyleClass().add("stop");
     stop.setId("stop");
+    stop.setMinWidth(Region.USE_PREF_SIZE);
     stop.setAccessibleText(Texts.of("stop.words"));
     Button printers = button("printers");
     Button find = button("find");
@@ -59,6 +63,7 @@ public final class HeaderBar extends HBox {
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     HBox tools = new HBox(2, printers, undo, redo, find, keys);
+    tools.setMinWidth(Region.USE_PREF_SIZE);
     tools.setAlignment(javafx.geometry.Pos.CENTER);
     getChildren().addAll(name, about, said, gap, tools, link, stop);
     setMinWidth(0);
@@ -90,6 +95,7 @@ public final class HeaderBar extends HBox {
   public void printer(String printer, String what) {
     name.setText(printer);
     about.setText(what);
+    name.setTooltip(new Tooltip(what.isEmpty() ? printer : printer + "\n" + what));
   }
 
   /** Says something in passing, such as that the profile is saved. */

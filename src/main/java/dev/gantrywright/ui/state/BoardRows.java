@@ -279,6 +279,7 @@ final class BoardRows {
     Double amps = profile.supply().amps();
     String given = volts == null ? "" : Shown.number(volts) + "\u00a0V";
     String whole = amps == null ? given : (given + " · " + Shown.number(amps) + "\u00a0A");
+    String fed = whole.isEmpty() ? Texts.of("board.unknown") : whole;
     String range =
         sheet
             .map(BoardSheet::supply)
@@ -287,7 +288,7 @@ final class BoardRows {
                 each ->
                     Shown.number(each.minVolts()) + "…" + Shown.number(each.maxVolts()) + "\u00a0V")
             .orElse("");
-    right.add(row(Kind.SUPPLY, range, "", List.of(), whole, "printer", !range.isEmpty()));
+    right.add(row(Kind.SUPPLY, range, "", List.of(), fed, "printer", !range.isEmpty()));
   }
 
   private static Row row(

@@ -1,2 +1,2 @@
-/** The Write stage: the lines that change side by side, all settings, the patched folder. */
+/** The Write stage: the lines that change, all settings, the patched folder. */
 package dev.gantrywright.ui.write;
