@@ -41,6 +41,11 @@ public final class ProfileFormat {
     return new DefaultPrettyPrinter(plain).withObjectIndenter(lines).withArrayIndenter(lines);
   }
 
+  /** Whether a number is written without a fraction. */
+  static boolean plain(double value) {
+    return value == Math.rint(value) && Math.abs(value) < 1e15;
+  }
+
   /** Writes 80 for 80.0, as a person would. */
   private static final class PlainNumber extends StdSerializer<Double> {
     PlainNumber() {
@@ -49,7 +54,7 @@ public final class ProfileFormat {
 
     @Override
     public void serialize(Double value, JsonGenerator out, SerializationContext context) {
-      if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+      if (plain(value)) {
         out.writeNumber(value.longValue());
       } else {
         out.writeNumber(value);

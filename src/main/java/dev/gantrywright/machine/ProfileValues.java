@@ -18,7 +18,7 @@ public final class ProfileValues {
 
   /** The value at a path such as {@code axes.x.stepsPerMm}; empty where the profile has none. */
   public static Optional<JsonNode> get(PrinterProfile profile, String path) {
-    return get(tree(profile), path);
+    return PathWalk.get(profile, path);
   }
 
   /** The value at a path of a tree made by {@link #tree}. */
@@ -41,29 +41,22 @@ public final class ProfileValues {
    */
   public static PrinterProfile with(PrinterProfile profile, String path, Object value)
       throws ProfileProblem {
-    return changed(tree(profile), path, value);
-  }
-
-  /**
-   * The same from a tree that {@link #tree} made, which stays as it is: making one takes most of
-   * the time.
-   */
-  public static PrinterProfile with(ObjectNode made, String path, Object value)
-      throws ProfileProblem {
-    return changed(made.deepCopy(), path, value);
-  }
-
-  private static PrinterProfile changed(ObjectNode tree, String path, Object value)
-      throws ProfileProblem {
     JsonNode node = ProfileFormat.MAPPER.valueToTree(value);
-    put(tree, path, node);
-    PrinterProfile changed =
-        JsonStore.bind("profile", new byte[] {'{', '}'}, tree, PrinterProfile.class);
+    PrinterProfile quick = PathWalk.with(profile, path, node);
+    PrinterProfile changed = quick == null ? bound(profile, path, node) : quick;
     Ranges.Outside outside = Ranges.first(path, node);
     if (outside != null) {
       throw new ProfileProblem("profile", 0, 0, outside.path(), outside.text());
     }
     return changed;
+  }
+
+  /** By way of its tree, which makes sections that are not there and says what is wrong. */
+  static PrinterProfile bound(PrinterProfile profile, String path, JsonNode value)
+      throws ProfileProblem {
+    ObjectNode tree = tree(profile);
+    put(tree, path, value);
+    return JsonStore.bind("profile", new byte[] {'{', '}'}, tree, PrinterProfile.class);
   }
 
   private static void put(ObjectNode tree, String path, JsonNode value) throws ProfileProblem {

@@ -2,6 +2,7 @@ package dev.gantrywright.machine;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -13,13 +14,18 @@ import java.util.stream.Stream;
 
 /**
  * What a record of a profile or board sheet consists of, found by reflection once: its components
- * with their kinds and ranges, and the constructor.
+ * with their kinds and ranges, how they are read, and the constructor.
  *
  * @param components in the order of the record, without {@code more}
  * @param index of the component by its key
+ * @param readers of every component in the order of the record, {@code more} last
  * @param make the canonical constructor, whose last parameter is {@code more}
  */
-record Shape(List<Part> components, Map<String, Integer> index, Constructor<?> make) {
+record Shape(
+    List<Part> components,
+    Map<String, Integer> index,
+    List<Method> readers,
+    Constructor<?> make) {
   /** The printer profile as a whole. */
   static final Shape PROFILE = of(PrinterProfile.class, "");
 
@@ -68,6 +74,15 @@ record Shape(List<Part> components, Map<String, Integer> index, Constructor<?> m
     }
   }
 
+  /** A component of such a record; the last is {@code more}. */
+  Object read(Object record, int component) {
+    try {
+      return readers.get(component).invoke(record);
+    } catch (InvocationTargetException | IllegalAccessException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
   private static Shape of(Class<?> type, String path) {
     RecordComponent[] all = type.getRecordComponents();
     List<Part> parts =
@@ -82,7 +97,11 @@ record Shape(List<Part> components, Map<String, Integer> index, Constructor<?> m
     }
     Class<?>[] types = Stream.of(all).map(RecordComponent::getType).toArray(Class<?>[]::new);
     try {
-      return new Shape(parts, Map.copyOf(index), type.getDeclaredConstructor(types));
+      return new Shape(
+          parts,
+          Map.copyOf(index),
+          Stream.of(all).map(RecordComponent::getAccessor).toList(),
+          type.getDeclaredConstructor(types));
     } catch (NoSuchMethodException impossible) {
       throw new IllegalStateException(impossible);
     }

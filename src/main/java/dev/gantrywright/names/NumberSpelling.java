@@ -14,6 +14,11 @@ final class NumberSpelling {
   private static final Pattern CAST =
       Pattern.compile("(\\([A-Za-z_][\\w ]*\\)\\s*)([-+]?[\\d.][\\w.]*)");
 
+  private static final Pattern LITERAL =
+      Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?[uUlLfF]*");
+
+  private static final Pattern SUFFIX = Pattern.compile("^.*?([uUlLfF]*)$");
+
   private NumberSpelling() {}
 
   /**
@@ -32,7 +37,7 @@ final class NumberSpelling {
       String open = "(".repeat(layers) + cast.group(1);
       return open + like(cast.group(2), value) + ")".repeat(layers);
     }
-    boolean literal = inner.matches("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?[uUlLfF]*");
+    boolean literal = LITERAL.matcher(inner).matches();
     String digits = digits(value);
     String text = digits;
     if (literal) {
@@ -52,7 +57,7 @@ final class NumberSpelling {
   }
 
   private static String suffix(String inner, String text) {
-    String suffix = inner.replaceAll("^.*?([uUlLfF]*)$", "$1");
+    String suffix = SUFFIX.matcher(inner).replaceAll("$1");
     boolean real = suffix.equalsIgnoreCase("f");
     if (real) {
       return text.indexOf('.') < 0 ? ".0" + suffix : suffix;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.BooleanNode;
 import tools.jackson.databind.node.DoubleNode;
@@ -21,6 +22,8 @@ import tools.jackson.databind.node.StringNode;
 public final class Spelling {
   /** Parts of a whole count as equal where they differ by less than this share. */
   private static final double SAME = 1e-9;
+
+  private static final Pattern WORD_OR_WHOLE = Pattern.compile("[A-Za-z_]\\w*|[-+]?\\d+");
 
   private final String path;
   private final NameEntry entry;
@@ -146,7 +149,7 @@ public final class Spelling {
     if (current.startsWith("\"")) {
       return new Spelled.Text("\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"");
     }
-    if (type == FieldType.CHOICE || !value.matches("[A-Za-z_]\\w*|[-+]?\\d+")) {
+    if (type == FieldType.CHOICE || !WORD_OR_WHOLE.matcher(value).matches()) {
       return notSpelled(value);
     }
     return new Spelled.Text(value);

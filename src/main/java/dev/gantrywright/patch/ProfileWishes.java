@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** What a profile asks of a folder, worked out through the name map. */
 final class ProfileWishes {
@@ -47,12 +46,11 @@ final class ProfileWishes {
    */
   static ProfileWishes of(PrinterProfile profile, NameMap map, MappedPlaces places) {
     ProfileWishes result = new ProfileWishes(places);
-    ObjectNode tree = ProfileValues.tree(profile);
     Map<String, List<Asked>> byMacro = new LinkedHashMap<>();
     map.fields()
         .forEach(
             (path, entry) -> {
-              Optional<JsonNode> value = ProfileValues.get(tree, path);
+              Optional<JsonNode> value = ProfileValues.get(profile, path);
               if (value.isPresent() && entry.macro() != null) {
                 String key = (entry.section() == null ? "" : entry.section()) + "|" + entry.macro();
                 byMacro

@@ -9,7 +9,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import tools.jackson.databind.node.ObjectNode;
 
 /** The fields that the name map leads to macros of headers, looked up in the folder once. */
 record MappedFields(List<MappedField> all) {
@@ -33,7 +32,6 @@ record MappedFields(List<MappedField> all) {
       return new MappedFields(List.of());
     }
     FirmwareFolder folder = context.boardFolder().get();
-    ObjectNode tree = ProfileValues.tree(context.profile());
     MacroTable table = context.keptWithFolder(MacroTable.class, MacroTable::new);
     List<MappedField> fields = new ArrayList<>();
     context
@@ -44,7 +42,7 @@ record MappedFields(List<MappedField> all) {
             (path, entry) -> {
               if (inHeader(folder, entry)) {
                 fields.add(
-                    table.field(path, entry, ProfileValues.get(tree, path).orElse(null), folder));
+                    table.field(path, entry, ProfileValues.get(context.profile(), path).orElse(null), folder));
               }
             });
     return new MappedFields(List.copyOf(fields));

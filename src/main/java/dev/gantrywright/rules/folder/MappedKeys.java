@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** The fields that the name map leads to keys of build settings, looked up in the folder once. */
 record MappedKeys(List<Key> all) {
@@ -88,7 +87,6 @@ record MappedKeys(List<Key> all) {
     List<Key> keys = new ArrayList<>();
     if (context.names().isPresent() && context.boardFolder().isPresent()) {
       FirmwareFolder folder = context.boardFolder().get();
-      ObjectNode tree = ProfileValues.tree(context.profile());
       context
           .names()
           .get()
@@ -96,7 +94,7 @@ record MappedKeys(List<Key> all) {
           .forEach(
               (path, entry) -> {
                 if (inBuildSettings(folder, entry)) {
-                  keys.add(key(path, entry, ProfileValues.get(tree, path).orElse(null), folder));
+                  keys.add(key(path, entry, ProfileValues.get(context.profile(), path).orElse(null), folder));
                 }
               });
     }

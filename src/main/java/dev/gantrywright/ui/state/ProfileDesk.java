@@ -11,14 +11,11 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** The profile in hand: its values, its edits by name, undo and redo. */
 public final class ProfileDesk {
   private final Clock clock;
   private final Cell<History<PrinterProfile>> history;
-  private ObjectNode tree;
-  private PrinterProfile treeOf;
   private PrinterProfile begunFrom;
   private String begunPath = "";
   private String begun = "";
@@ -42,15 +39,7 @@ public final class ProfileDesk {
 
   /** The value at a field path. */
   public Optional<JsonNode> value(String path) {
-    return ProfileValues.get(tree(), path);
-  }
-
-  private ObjectNode tree() {
-    if (treeOf != profile()) {
-      treeOf = profile();
-      tree = ProfileValues.tree(treeOf);
-    }
-    return tree;
+    return ProfileValues.get(profile(), path);
   }
 
   /** The value as text, as history and messages quote it; "not given" where there is none. */
@@ -78,13 +67,12 @@ public final class ProfileDesk {
   public Optional<String> edit(String path, Object value) {
     PrinterProfile changed;
     try {
-      changed = ProfileValues.with(tree(), path, value);
+      changed = ProfileValues.with(profile(), path, value);
     } catch (ProfileProblem refused) {
       return Optional.of(reason(refused, path));
     }
     PrinterProfile from = history.get().before(path, clock.instant());
     String before = from == profile() ? quoted(path) : begunWith(from, path);
-    // Its whole tree is made when a view asks: the checks need not wait for it.
     String after =
         value instanceof Number number
             ? Shown.grouped(number.doubleValue())
