@@ -48,9 +48,14 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -58,6 +63,13 @@ import javafx.scene.layout.Region;
 
 /** One open printer on the bench: puts the views together and keeps them told. */
 final class DeskView implements Subscription {
+  /** Stations that may say something else after an edit; the others wait for what it leads to. */
+  private static final Set<Stage> OF_THE_PROFILE =
+      EnumSet.of(Stage.DESCRIBE, Stage.BUILD, Stage.LOAD, Stage.PROVE);
+
+  /** Nothing typed over a second ago is lost; a write with every key would slow the keys. */
+  private static final long PAUSE_MILLISECONDS = 300;
+
   private final PrinterDesk desk;
   private final Surroundings around;
   private final Keeper keeper;
@@ -86,7 +98,10 @@ final class DeskView implements Subscription {
       Consumer<Path> show) {
     this.desk = desk;
     this.around = around;
-    keeper = new Keeper(desk, around.recovery(), around.background(), around.view());
+    Executor later =
+        CompletableFuture.delayedExecutor(
+            PAUSE_MILLISECONDS, TimeUnit.MILLISECONDS, around.background());
+    keeper = new Keeper(desk, around.recovery(), around.background(), later, around.view());
     header = new HeaderBar(acts);
     route = new RouteBar(desk.stage()::set);
     plan = new PlanColumn(desk, this::planContent);
@@ -143,6 +158,7 @@ final class DeskView implements Subscription {
     stages.put(Stage.PROVE, () -> prove(tones, show));
     bench = new Bench(header, route, plan, stages, line);
     observe();
+    stations();
     keeper.restore(kept);
   }
 
@@ -213,7 +229,7 @@ final class DeskView implements Subscription {
                 history -> {
                   undoLabels();
                   title();
-                  stations();
+                  OF_THE_PROFILE.forEach(this::station);
                 }));
     subscriptions.add(names.history().listen(history -> undoLabels()));
     subscriptions.add(desk.part().listen(part -> undoLabels()));

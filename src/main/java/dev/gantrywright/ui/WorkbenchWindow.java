@@ -322,12 +322,19 @@ public final class WorkbenchWindow {
 
   /** Gives the line up and remembers the window. */
   public void close() {
+    Runnable keepLast = desk.<Runnable>map(view -> view.keeper()::keepLast).orElse(() -> {});
     closeDesk();
     Habits last =
         habits.placed(
             stage.getX(), stage.getY(), scene.getWidth(), scene.getHeight(), stage.isMaximized());
     // No daemon: the program ends when it is written, and the toolkit's thread waits for nothing.
-    saving = new Thread(() -> around.habits().save(last), "habits");
+    saving =
+        new Thread(
+            () -> {
+              keepLast.run();
+              around.habits().save(last);
+            },
+            "habits");
     saving.start();
     around.background().shutdown();
   }

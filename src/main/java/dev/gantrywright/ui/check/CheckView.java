@@ -25,7 +25,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
-import javafx.scene.control.ScrollPane;
+import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -76,10 +76,8 @@ public final class CheckView extends Beside implements Subscription {
     VBox.setVgrow(list, Priority.ALWAYS);
     VBox middle = new VBox(10, heading(), filters(), list);
     middle.getStyleClass().add("form");
-    ScrollPane side = new ScrollPane(detail);
-    side.setFitToWidth(true);
-    side.getStyleClass().addAll("sheet-scroll", "margin-pane");
-    side.setFocusTraversable(false);
+    SheetScroll side = new SheetScroll(detail);
+    side.getStyleClass().add("margin-pane");
     put(middle, side);
     // Out of sight nothing is laid out; it catches up when it is looked at.
     sceneProperty()

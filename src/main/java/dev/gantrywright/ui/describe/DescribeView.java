@@ -13,10 +13,10 @@ import javafx.beans.value.ChangeListener;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.ScrollPane;
+import dev.gantrywright.ui.theme.SheetScroll;
 
 /** The Describe stage: the part in hand with its notes in the margin. */
-public final class DescribeView extends ScrollPane implements Subscription {
+public final class DescribeView extends SheetScroll implements Subscription {
   private final PrinterDesk desk;
   private final TypedNumber typed = new TypedNumber(Units.shipped());
   private final Subscriptions subscriptions = new Subscriptions();
@@ -29,11 +29,10 @@ public final class DescribeView extends ScrollPane implements Subscription {
   public DescribeView(PrinterDesk desk, Pickers pickers) {
     this.desk = desk;
     this.pickers = pickers;
-    getStyleClass().add("sheet-scroll");
-    setFitToWidth(true);
     setFitToHeight(true);
+    // Its stage is as large as the room; to measure the whole form for that would take long.
+    setPrefSize(0, 0);
     setHbarPolicy(ScrollBarPolicy.NEVER);
-    setFocusTraversable(false);
     sceneProperty().addListener((o, before, now) -> follow(before, now));
     subscriptions.add(desk.part().observe(id -> open()));
     subscriptions.add(desk.values().history().listen(history -> refresh()));

@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.draw;
 
 import dev.gantrywright.machine.Kinematics;
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
@@ -14,7 +15,7 @@ public final class MachinePlan extends Region {
   private final MarkLayer marks = new MarkLayer();
   private final Consumer<String> open;
   private PlanContent content;
-  private String drawn = "";
+  private List<Object> drawn = List.of();
   private double drawnWidth = -1;
   private double drawnHeight = -1;
 
@@ -29,7 +30,7 @@ public final class MachinePlan extends Region {
   }
 
   public void show(PlanContent next) {
-    String looks = PlanLooks.of(next);
+    List<Object> looks = PlanLooks.of(next);
     content = next;
     if (!looks.equals(drawn)) {
       drawn = looks;

@@ -1,6 +1,9 @@
 package dev.gantrywright.ui.draw;
 
 import dev.gantrywright.machine.PrinterProfile;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * What of a profile the machine plan shows: most edits leave the drawing as it is, and its marks
@@ -10,24 +13,22 @@ final class PlanLooks {
   private PlanLooks() {}
 
   /** Equal for two contents that are drawn alike. */
-  static String of(PlanContent content) {
+  static List<Object> of(PlanContent content) {
     PrinterProfile profile = content.profile();
-    StringBuilder looks = new StringBuilder();
-    looks.append(profile.kinematics()).append(profile.board().mcu()).append(profile.supply());
+    List<Object> looks = new ArrayList<>();
+    add(looks, profile.kinematics(), profile.board().mcu(), profile.supply());
     profile
         .axes()
         .forEach(
             (name, axis) ->
-                looks
-                    .append(name)
-                    .append(axis.travelMin())
-                    .append(axis.travelMax())
-                    .append(axis.homing().end()));
-    profile
-        .endstops()
-        .forEach((name, end) -> looks.append(name).append(end.fitted()).append(end.contact()));
-    looks.append(profile.heaters().keySet()).append(content.boardName()).append(content.chosen());
-    looks.append(new java.util.TreeMap<>(content.seen()));
-    return looks.append(new java.util.TreeSet<>(content.disagreeing())).toString();
+                add(looks, name, axis.travelMin(), axis.travelMax(), axis.homing().end()));
+    profile.endstops().forEach((name, end) -> add(looks, name, end.fitted(), end.contact()));
+    add(looks, List.copyOf(profile.heaters().keySet()), content.boardName(), content.chosen());
+    add(looks, content.seen(), content.disagreeing());
+    return looks;
+  }
+
+  private static void add(List<Object> looks, Object... more) {
+    looks.addAll(Arrays.asList(more));
   }
 }

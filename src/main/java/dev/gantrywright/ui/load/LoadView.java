@@ -19,13 +19,13 @@ import dev.gantrywright.ui.theme.Pieces;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.control.ScrollPane;
+import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** The Load stage: how this board takes its image, with the cautions of the work. */
-public final class LoadView extends ScrollPane implements Subscription {
+public final class LoadView extends SheetScroll implements Subscription {
   /** Width of the cautions beside the buttons. */
   private static final double BESIDE = 430;
 
@@ -48,11 +48,8 @@ public final class LoadView extends ScrollPane implements Subscription {
     this.image = new ImageBox(load);
     this.copyBox = new CardCopyBox(load, image);
     this.commandBox = new CommandBox(desk, load, image);
-    getStyleClass().add("sheet-scroll");
-    setFitToWidth(true);
     setFitToHeight(true);
     setHbarPolicy(ScrollBarPolicy.NEVER);
-    setFocusTraversable(false);
     facts.setHgap(24);
     facts.setVgap(8);
     VBox page =

@@ -24,13 +24,13 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
+import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The Prove stage: live endstop states, expected against seen, and the proof. */
-public final class ProveView extends ScrollPane implements Subscription {
+public final class ProveView extends SheetScroll implements Subscription {
   private static final double SECONDS = 20;
   private static final double STRIP = 34;
 
@@ -65,13 +65,10 @@ public final class ProveView extends ScrollPane implements Subscription {
     touch = new TouchPanel(desk);
     travel = new TravelPanel(desk);
     heater = new HeaterPanel(desk);
-    getStyleClass().add("sheet-scroll");
-    setFitToWidth(true);
     // As high as what it holds: the sheet's least height is none, and what is below must be
     // reached.
     setFitToHeight(false);
     setHbarPolicy(ScrollBarPolicy.NEVER);
-    setFocusTraversable(false);
     Label scale = Pieces.label(Texts.of("prove.scale", (int) SECONDS), "quiet", "small");
     HBox foot = Pieces.row(0, Pieces.gap(), scale);
     VBox picture = new VBox(2, strips, foot);

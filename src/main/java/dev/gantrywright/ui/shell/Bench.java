@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import javafx.scene.Node;
-import javafx.scene.control.ScrollPane;
+import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -29,7 +29,7 @@ public final class Bench extends VBox implements Subscription {
   private final Map<Stage, Supplier<? extends Node>> makers;
   private final Map<Stage, Node> made = new EnumMap<>(Stage.class);
   private final Region plan;
-  private final ScrollPane place = new ScrollPane();
+  private final SheetScroll place = new SheetScroll();
   private Stage stage = Stage.DESCRIBE;
 
   public Bench(
@@ -44,13 +44,12 @@ public final class Bench extends VBox implements Subscription {
     HBox middle = new HBox(plan, place);
     HBox.setHgrow(place, Priority.ALWAYS);
     place.setMinSize(0, 0);
+    // It takes the room that is left, so nobody need measure all that stands in it.
+    place.setPrefSize(0, 0);
     // At twice the size a stage may be higher than its room: it scrolls rather than lie over
     // others.
-    place.setFitToWidth(true);
     place.setFitToHeight(true);
-    place.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    place.getStyleClass().add("sheet-scroll");
-    place.setFocusTraversable(false);
+    place.setHbarPolicy(SheetScroll.ScrollBarPolicy.NEVER);
     middle.setMinWidth(0);
     setMinWidth(0);
     middle.setMinHeight(0);

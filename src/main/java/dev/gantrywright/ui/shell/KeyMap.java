@@ -5,7 +5,7 @@ import dev.gantrywright.ui.theme.Pieces;
 import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
+import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -59,10 +59,7 @@ public final class KeyMap extends VBox {
       grid.addRow(row++, pressed, does);
     }
     // At twice the size the list is longer than the window: it scrolls, the button stays.
-    ScrollPane list = new ScrollPane(grid);
-    list.setFitToWidth(true);
-    list.getStyleClass().add("sheet-scroll");
-    list.setFocusTraversable(false);
+    SheetScroll list = new SheetScroll(grid);
     VBox.setVgrow(list, Priority.ALWAYS);
     getChildren().addAll(Pieces.label(Texts.of("keys.title"), "section"), list, close);
   }

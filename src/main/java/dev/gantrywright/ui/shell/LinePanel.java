@@ -40,6 +40,9 @@ public final class LinePanel extends VBox implements Subscription {
   /** Rows of the log that are shown; older ones are found by search. */
   private static final int ROWS = 2_000;
 
+  /** Rows that the log has in view. */
+  private static final int IN_VIEW = 12;
+
   private final LinkDesk link;
   private final Clock clock;
   private final LineStrip strip = new LineStrip(this::pull);
@@ -51,6 +54,7 @@ public final class LinePanel extends VBox implements Subscription {
   private final Button arm;
   private final VBox log;
   private final Timeline follow;
+  private final CellsAhead ahead;
   private final Subscriptions subscriptions = new Subscriptions();
   private final Latest<Asked, List<String>> reading;
   private long drawn = -1;
@@ -97,6 +101,8 @@ public final class LinePanel extends VBox implements Subscription {
     getChildren().addAll(log, strip);
     follow = new Timeline(new KeyFrame(Duration.millis(100), tick -> follow()));
     follow.setCycleCount(Timeline.INDEFINITE);
+    ahead = new CellsAhead(list, IN_VIEW);
+    sceneProperty().addListener((o, before, now) -> makeAhead());
     subscriptions.add(link.status().observe(status -> standing(status)));
     subscriptions.add(link.live().listen(this::live));
     subscriptions.add(link.armed().observe(this::armed));
@@ -113,10 +119,17 @@ public final class LinePanel extends VBox implements Subscription {
     return box;
   }
 
+  private void makeAhead() {
+    if (getScene() != null && !log.isVisible() && list.lookup(".list-cell") == null) {
+      ahead.start();
+    }
+  }
+
   /** Pulls the log up, or lets it down again. */
   public void pull() {
     showLog(!log.isVisible());
     if (log.isVisible()) {
+      ahead.done();
       redraw();
       command.requestFocus();
       follow.play();
@@ -198,6 +211,7 @@ public final class LinePanel extends VBox implements Subscription {
   @Override
   public void close() {
     follow.stop();
+    ahead.done();
     reading.forget();
     subscriptions.close();
   }

@@ -11,7 +11,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
+import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -22,7 +22,7 @@ public final class RulePage extends VBox {
 
   private Label title;
   private VBox text;
-  private ScrollPane scroll;
+  private SheetScroll scroll;
   private Button close;
   private Node returnTo;
 
@@ -38,11 +38,8 @@ public final class RulePage extends VBox {
   private void make() {
     title = Pieces.paragraph("", "section");
     text = new VBox(8);
-    scroll = new ScrollPane(text);
+    scroll = new SheetScroll(text);
     close = Pieces.button("page-close", Texts.of("keys.close"), "act-second", this::close);
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("sheet-scroll");
-    scroll.setFocusTraversable(false);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(title, scroll, close);
   }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
+import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -39,10 +39,7 @@ final class PrinterList extends VBox {
     box.setPrefWidth(280);
     compare =
         Pieces.button("start-compare", Texts.of("start.compare"), "act-second", this::compare);
-    ScrollPane scroll = new ScrollPane(new VBox(list, comparison));
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("sheet-scroll");
-    scroll.setFocusTraversable(false);
+    SheetScroll scroll = new SheetScroll(new VBox(list, comparison));
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(Pieces.row(12, box, compare), scroll);
   }

@@ -3,6 +3,7 @@ package dev.gantrywright.ui.state;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileStore;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -14,33 +15,52 @@ public final class Keeper implements AutoCloseable {
   private final Executor background;
   private final Executor view;
   private final Latest<Kept, Boolean> keeping;
+  private volatile Kept newest;
+  private Kept written;
   private final Cell<String> said = new Cell<>("");
   private final Subscription follow;
 
   private record Kept(PrinterProfile profile, boolean saved) {}
 
   /**
-   * @param background writes; one write at a time, the newest edit next
+   * @param background writes what is saved
+   * @param later writes unsaved edits in the pauses between keystrokes, well within a second
    */
-  public Keeper(PrinterDesk desk, RecoveryStore recovery, Executor background, Executor view) {
+  public Keeper(
+      PrinterDesk desk,
+      RecoveryStore recovery,
+      Executor background,
+      Executor later,
+      Executor view) {
     this.desk = desk;
     this.recovery = recovery;
     this.background = background;
     this.view = view;
     this.keeping =
         new Latest<>(
-            background,
+            later,
             view,
-            this::keep,
+            kept -> keep(),
             (kept, done) -> {},
             (kept, failed) -> said.set(Texts.of("keep.failed", failed.getMessage())));
     follow =
         desk.values()
             .history()
-            .listen(history -> keeping.put(new Kept(history.present(), history.isSaved())));
+            .listen(history -> keep(history.present(), history.isSaved()));
   }
 
-  private boolean keep(Kept kept) {
+  private void keep(PrinterProfile profile, boolean saved) {
+    newest = new Kept(profile, saved);
+    keeping.put(newest);
+  }
+
+  /** The newest edit when it is written, not when it was typed. */
+  private synchronized boolean keep() {
+    Kept kept = newest;
+    if (kept == written) {
+      return false;
+    }
+    written = kept;
     if (kept.saved()) {
       recovery.drop(file());
     } else {
@@ -100,7 +120,7 @@ public final class Keeper implements AutoCloseable {
     }
     desk.values().markSaved(profile);
     if (desk.profile().equals(profile)) {
-      keeping.put(new Kept(profile, true));
+      keep(profile, true);
     }
     said.set(Texts.of("keep.saved", to.getFileName()));
   }
@@ -108,5 +128,17 @@ public final class Keeper implements AutoCloseable {
   @Override
   public void close() {
     follow.close();
+    keeping.forget();
+    background.execute(this::keepLast);
+  }
+
+  /** Keeps what was typed in the last moment; does nothing where that is done. */
+  public void keepLast() {
+    try {
+      keep();
+    } catch (UncheckedIOException failed) {
+      // The window that would say so is closed; what was kept before stands.
+      return;
+    }
   }
 }

@@ -31,7 +31,11 @@ public final class PlaceNames {
 
   /** {@code xMin} as "x min". */
   public static String endstop(String name) {
-    return name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+    StringBuilder words = new StringBuilder();
+    for (char c : name.toCharArray()) {
+      words.append(c >= 'A' && c <= 'Z' ? " " : "").append(Character.toLowerCase(c));
+    }
+    return words.toString();
   }
 
   /** A field with its place, "X steps/mm"; a path that is no field stays as it is. */

@@ -38,6 +38,11 @@ public final class PrinterDesk implements AutoCloseable {
   private final Cell<Optional<String>> line = new Cell<>(Optional.empty());
   private final Cell<Optional<MarginNote>> page = new Cell<>(Optional.empty());
   private final Subscription follow;
+  private List<Part> allParts = List.of();
+  private List<Part> allOf;
+  private Map<String, Gravity> marks = Map.of();
+  private List<MarginNote> marksOf;
+  private List<Part> marksIn;
   private BiConsumer<String, UnaryOperator<NameMap>> names = (label, change) -> {};
 
   private record Work(long revision, OpenPrinter printer) {}
@@ -168,9 +173,14 @@ public final class PrinterDesk implements AutoCloseable {
 
   /** The parts of the machine in the order of the outline; the folder's names come last. */
   public List<Part> parts() {
-    List<Part> all = new ArrayList<>(parts.parts(profile()));
-    all.add(new Part(NAMES, PlaceNames.part(NAMES), List.of()));
-    return all;
+    List<Part> ofMachine = parts.parts(profile());
+    if (allOf != ofMachine) {
+      List<Part> all = new ArrayList<>(ofMachine);
+      all.add(new Part(NAMES, PlaceNames.part(NAMES), List.of()));
+      allParts = List.copyOf(all);
+      allOf = ofMachine;
+    }
+    return allParts;
   }
 
   public Optional<Part> partInHand() {
@@ -179,7 +189,13 @@ public final class PrinterDesk implements AutoCloseable {
 
   /** The gravest note of each part that has one. */
   public Map<String, Gravity> marks() {
-    return MarginNotes.byPart(profile(), parts, notes());
+    List<Part> ofMachine = parts.parts(profile());
+    if (marksOf != notes() || marksIn != ofMachine) {
+      marks = Map.copyOf(MarginNotes.byPart(profile(), parts, notes()));
+      marksOf = notes();
+      marksIn = ofMachine;
+    }
+    return marks;
   }
 
   /** Opens the part that holds a field and gives the field the keyboard. */
