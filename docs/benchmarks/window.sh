@@ -11,8 +11,8 @@ mvn -o -q -B dependency:build-classpath -Dmdep.includeScope=test -Dmdep.outputFi
 jar -c -f target/window-benchmark.jar -C target/classes . -C target/test-classes dev/gantrywright/ui
 classes="target/window-benchmark.jar:$(cat target/test.classpath)"
 run() {
-  # The collector and the room for classes are those with which the application image starts.
-  java -Xmx1500m -XX:+UseSerialGC -XX:MetaspaceSize=128m ${archive:-} -Dglass.platform=Monocle -Dmonocle.platform=Headless -Dprism.order=sw \
+  # The collector, the room for what is new and the room for classes are those with which the application image starts.
+  java -Xmx1500m -XX:+UseSerialGC -Xmn256m -XX:MetaspaceSize=128m ${archive:-} -Dglass.platform=Monocle -Dmonocle.platform=Headless -Dprism.order=sw \
     -Djava.awt.headless=true -Dheadless.geometry=2000x1200-32 -cp "$classes" \
     dev.gantrywright.ui.WindowBenchmark "$1" 2>/dev/null
 }

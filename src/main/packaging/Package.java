@@ -57,6 +57,7 @@ public final class Package {
                 "--add-modules", MODULES,
                 "--jlink-options", "--strip-debug --no-header-files --no-man-pages --compress=2",
                 "--java-options", "-XX:+UseSerialGC",
+                "--java-options", "-Xmn256m",
                 "--java-options", "-XX:MetaspaceSize=128m",
                 "--java-options", "-Xshare:auto",
                 "--java-options", "-Xlog:disable",

@@ -87,7 +87,7 @@ class LauncherTest {
   @Test
   void withoutAVerbTheVirtualMachineIsThatOfTheWindow() throws Exception {
     assertThat(run().out())
-        .startsWith("<-XX:+UseSerialGC>\n<-XX:MetaspaceSize=128m>\n<-jar>\n")
+        .startsWith("<-XX:+UseSerialGC>\n<-Xmn256m>\n<-XX:MetaspaceSize=128m>\n<-jar>\n")
         .doesNotContain("TieredStopAtLevel");
     assertThat(run("--help").out()).contains("<-jar>\n").endsWith("<--help>\n");
   }

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui;
 
+import com.sun.javafx.scene.SceneHelper;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Stage;
 import java.nio.file.Path;
@@ -18,36 +19,42 @@ import javafx.scene.control.TextField;
  * screen: once with the margin of Describe in view, once with the lines of Write.
  */
 final class KeystrokeBenchmark {
-  private static final int KEYSTROKES = 400;
+  private static final int KEYSTROKES = 1000;
   private static final int WARM_UP = 150;
 
   private final Random chance = new Random(7);
   private final PrinterDesk desk;
   private final Scene scene;
+  private final KeystrokeParts parts;
   private final List<Double> inEdit = new ArrayList<>();
   private final List<Double> shown = new ArrayList<>();
+  private final List<Double> painted = new ArrayList<>();
   private final List<Double> withBeat = new ArrayList<>();
-  private long typedAt;
+  private boolean typed;
   private boolean forced;
   private boolean counts;
   private CompletableFuture<Void> done = new CompletableFuture<>();
 
-  private KeystrokeBenchmark(WorkbenchWindow window) {
+  private KeystrokeBenchmark(WorkbenchWindow window, KeystrokeParts parts) {
+    this.parts = parts;
     desk = window.printer().orElseThrow();
     scene = window.scene();
     desk.judged().listen(judged -> arrived());
     desk.planned().listen(planned -> arrived());
     scene.addPostLayoutPulseListener(this::pulsed);
+    parts.watch(scene);
   }
 
   static void run(Path data) throws Exception {
     CompletableFuture<WorkbenchWindow> opened = new CompletableFuture<>();
-    Platform.startup(() -> opened.complete(WindowBenchmark.open(data)));
+    KeystrokeParts parts = new KeystrokeParts();
+    Surroundings around = parts.watched(Surroundings.in(data, data.resolve("workshop")));
+    Platform.startup(() -> opened.complete(WindowBenchmark.open(around)));
     WorkbenchWindow window = opened.get();
     fx(() -> window.open(data.resolve("workshop/heron.printer.json")));
     until(() -> window.printer().map(d -> d.planned().get().revision() >= 0).orElse(false));
     CompletableFuture<KeystrokeBenchmark> made = new CompletableFuture<>();
-    fx(() -> made.complete(new KeystrokeBenchmark(window)));
+    fx(() -> made.complete(new KeystrokeBenchmark(window, parts)));
     made.get().measure();
     System.exit(0);
   }
@@ -75,6 +82,8 @@ final class KeystrokeBenchmark {
     inEdit.clear();
     shown.clear();
     withBeat.clear();
+    painted.clear();
+    parts.forget();
     for (int i = 0; i < WARM_UP + KEYSTROKES; i++) {
       String text = i % 2 == 0 ? "80" : "8" + (1 + i % 9);
       CompletableFuture<Void> wait = new CompletableFuture<>();
@@ -87,22 +96,26 @@ final class KeystrokeBenchmark {
             done = wait;
             forced = pulseAtOnce;
             counts = measured;
-            typedAt = System.nanoTime();
+            typed = true;
+            parts.typed();
             typing.type(text);
+            double took = parts.edited();
             if (measured) {
-              inEdit.add((System.nanoTime() - typedAt) / 1e6);
+              inEdit.add(took);
             }
           });
       wait.get(60, TimeUnit.SECONDS);
     }
     Figures.report(where + ": the edit itself, ms", inEdit);
     Figures.report(where + ": keystroke to findings and plan laid out, ms", shown);
+    Figures.report(where + ": the same, to the end of painting, ms", painted);
+    parts.report(where);
     Figures.report(where + ": the same, at the toolkit's 60 beats a second, ms", withBeat);
   }
 
   private boolean complete() {
     long revision = desk.values().revision();
-    return typedAt != 0
+    return typed
         && desk.judged().get().revision() == revision
         && desk.planned().get().revision() == revision;
   }
@@ -110,7 +123,17 @@ final class KeystrokeBenchmark {
   /** Without waiting for the beat: the next pulse at once, its styles, layout and painting. */
   private void arrived() {
     if (forced && complete()) {
-      com.sun.javafx.tk.Toolkit.getToolkit().firePulse();
+      // Once every view has heard of it: those made last are told last.
+      Platform.runLater(this::pulseAndPaint);
+    }
+  }
+
+  private void pulseAndPaint() {
+    boolean last = typed;
+    com.sun.javafx.tk.Toolkit.getToolkit().firePulse();
+    SceneHelper.getPeer(scene).waitForRenderingToComplete();
+    if (last && counts) {
+      painted.add(parts.sinceTyped());
     }
   }
 
@@ -121,10 +144,11 @@ final class KeystrokeBenchmark {
   }
 
   private void finish(List<Double> figures) {
+    double took = parts.shown(counts && forced);
     if (counts) {
-      figures.add((System.nanoTime() - typedAt) / 1e6);
+      figures.add(took);
     }
-    typedAt = 0;
+    typed = false;
     done.complete(null);
   }
 

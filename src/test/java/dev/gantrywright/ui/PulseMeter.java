@@ -1,6 +1,5 @@
 package dev.gantrywright.ui;
 
-import java.lang.management.GarbageCollectorMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,11 +16,15 @@ final class PulseMeter {
 
   private final List<String> overlong = new ArrayList<>();
   private final List<Double> work = new ArrayList<>();
+  private final List<Double> ofProcessor = new ArrayList<>();
   private final List<Double> apart = new ArrayList<>();
   private long begun;
   private long before;
   private long since;
+  private long laidOut;
+  private long processorBefore;
   private long collectedBefore;
+  private long loadedBefore;
   private boolean running;
 
   PulseMeter(Scene scene) {
@@ -31,7 +34,9 @@ final class PulseMeter {
           @Override
           public void handle(long now) {
             begun = System.nanoTime();
-            collectedBefore = collected();
+            processorBefore = processor();
+            collectedBefore = KeystrokeParts.collected();
+            loadedBefore = loaded();
             if (running && before != 0) {
               apart.add((begun - before) / 1e6);
             }
@@ -39,6 +44,7 @@ final class PulseMeter {
           }
         };
     timer.start();
+    scene.addPreLayoutPulseListener(() -> laidOut = System.nanoTime());
     scene.addPostLayoutPulseListener(
         () -> {
           if (running && begun != 0) {
@@ -46,10 +52,17 @@ final class PulseMeter {
             if (ms > LONG) {
               overlong.add(
                   String.format(
-                      "%.0f ms, of it %d of garbage collection, %.1f s after the beginning",
-                      ms, collected() - collectedBefore, (begun - since) / 1e9));
+                      "%.0f ms, %.1f s after the beginning: before styles and layout %.0f, of processor"
+                          + " %.0f, of garbage collection %d; %d classes loaded",
+                      ms,
+                      (begun - since) / 1e9,
+                      (laidOut - begun) / 1e6,
+                      (processor() - processorBefore) / 1e6,
+                      KeystrokeParts.collected() - collectedBefore,
+                      loaded() - loadedBefore));
             }
             work.add(ms);
+            ofProcessor.add((processor() - processorBefore) / 1e6);
           }
         });
   }
@@ -61,10 +74,13 @@ final class PulseMeter {
     since = System.nanoTime();
   }
 
-  private static long collected() {
-    return ManagementFactory.getGarbageCollectorMXBeans().stream()
-        .mapToLong(GarbageCollectorMXBean::getCollectionTime)
-        .sum();
+  /** Time that the toolkit's thread has had a core, nanoseconds. */
+  private static long processor() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  }
+
+  private static long loaded() {
+    return ManagementFactory.getClassLoadingMXBean().getTotalLoadedClassCount();
   }
 
   void end() {
@@ -73,6 +89,7 @@ final class PulseMeter {
 
   void report() {
     Figures.report("work of the toolkit's thread in a pulse, ms", work);
+    Figures.report("of it with a core, ms", ofProcessor);
     Figures.report("pulse to pulse, ms", apart);
     Figures.report("pulses with more than 16 ms of work", overlong.size());
     overlong.forEach(each -> System.out.println("  " + each));

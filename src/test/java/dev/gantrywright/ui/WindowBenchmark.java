@@ -29,6 +29,10 @@ public final class WindowBenchmark {
 
   public static void main(String[] args) throws Exception {
     long start = ProcessHandle.current().info().startInstant().orElseThrow().toEpochMilli();
+    if (!args[0].equals("bare") && !args[0].equals("classes")) {
+      // As the launcher does.
+      WarmUp.begin();
+    }
     switch (args[0]) {
       case "keystroke" -> KeystrokeBenchmark.run(folder("feathers.h"));
       case "keystroke-same" -> KeystrokeBenchmark.run(folder("roost.h"));
@@ -36,10 +40,6 @@ public final class WindowBenchmark {
       case "log" -> LogBenchmark.run(folder(""), 0);
       case "log-usb" -> LogBenchmark.run(folder(""), LogBenchmark.FULL_SPEED_USB);
       case "window", "demo", "classes" -> {
-        if (!args[0].equals("classes")) {
-          // As the launcher does.
-          WarmUp.begin();
-        }
         Path data = Files.createTempDirectory("window-benchmark");
         Surroundings around = Surroundings.in(data, data.resolve("workshop"));
         boolean first = args[0].equals("window");
@@ -74,10 +74,13 @@ public final class WindowBenchmark {
   }
 
   static WorkbenchWindow open(Path data) {
+    return open(Surroundings.in(data, data.resolve("workshop")));
+  }
+
+  static WorkbenchWindow open(Surroundings around) {
     Typefaces.load();
     Stage stage = new Stage();
-    WorkbenchWindow window =
-        new WorkbenchWindow(stage, Surroundings.in(data, data.resolve("workshop")));
+    WorkbenchWindow window = new WorkbenchWindow(stage, around);
     stage.setWidth(1280);
     stage.setHeight(720);
     window.show();
