@@ -84,7 +84,8 @@ final class PathWalk {
 
   /**
    * The profile with one number, flag, text or word replaced; null where that takes more than going
-   * down to it, such as a section that is not there yet, or where the field does not take the value.
+   * down to it, such as a section that is not there yet, or where the field does not take the
+   * value.
    */
   static PrinterProfile with(PrinterProfile profile, String path, JsonNode value) {
     return value == null || value.isNull() || value.isContainer()
@@ -119,8 +120,7 @@ final class PathWalk {
     return shape.record(values);
   }
 
-  private static Object entry(
-      Map<?, ?> map, Shape shape, String path, int from, JsonNode value) {
+  private static Object entry(Map<?, ?> map, Shape shape, String path, int from, JsonNode value) {
     String key = from < path.length() ? key(path, from) : "";
     int next = from + key.length() + 1;
     Object held = map.get(key);

@@ -22,10 +22,7 @@ import java.util.stream.Stream;
  * @param make the canonical constructor, whose last parameter is {@code more}
  */
 record Shape(
-    List<Part> components,
-    Map<String, Integer> index,
-    List<Method> readers,
-    Constructor<?> make) {
+    List<Part> components, Map<String, Integer> index, List<Method> readers, Constructor<?> make) {
   /** The printer profile as a whole. */
   static final Shape PROFILE = of(PrinterProfile.class, "");
 

@@ -169,7 +169,11 @@ final class KeystrokeParts {
         "  %s: where the time went, ms %28s %10s%n", where, "middle 10 %", "slowest 1 %");
     for (Part part : Part.values()) {
       System.out.printf(
-          Locale.ROOT, "    %-54s %8.2f %10.2f%n", part.words, mean(middle, part), mean(slowest, part));
+          Locale.ROOT,
+          "    %-54s %8.2f %10.2f%n",
+          part.words,
+          mean(middle, part),
+          mean(slowest, part));
     }
   }
 

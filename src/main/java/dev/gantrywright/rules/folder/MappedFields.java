@@ -42,7 +42,11 @@ record MappedFields(List<MappedField> all) {
             (path, entry) -> {
               if (inHeader(folder, entry)) {
                 fields.add(
-                    table.field(path, entry, ProfileValues.get(context.profile(), path).orElse(null), folder));
+                    table.field(
+                        path,
+                        entry,
+                        ProfileValues.get(context.profile(), path).orElse(null),
+                        folder));
               }
             });
     return new MappedFields(List.copyOf(fields));

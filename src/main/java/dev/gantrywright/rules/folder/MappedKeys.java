@@ -94,7 +94,12 @@ record MappedKeys(List<Key> all) {
           .forEach(
               (path, entry) -> {
                 if (inBuildSettings(folder, entry)) {
-                  keys.add(key(path, entry, ProfileValues.get(context.profile(), path).orElse(null), folder));
+                  keys.add(
+                      key(
+                          path,
+                          entry,
+                          ProfileValues.get(context.profile(), path).orElse(null),
+                          folder));
                 }
               });
     }

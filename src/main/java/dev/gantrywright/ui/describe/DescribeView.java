@@ -7,13 +7,13 @@ import dev.gantrywright.ui.state.Part;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
+import dev.gantrywright.ui.theme.SheetScroll;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import dev.gantrywright.ui.theme.SheetScroll;
 
 /** The Describe stage: the part in hand with its notes in the margin. */
 public final class DescribeView extends SheetScroll implements Subscription {

@@ -2,13 +2,13 @@ package dev.gantrywright.ui.shell;
 
 import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.state.Subscription;
+import dev.gantrywright.ui.theme.SheetScroll;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import javafx.scene.Node;
-import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;

@@ -2,10 +2,10 @@ package dev.gantrywright.ui.shell;
 
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
+import dev.gantrywright.ui.theme.SheetScroll;
 import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;

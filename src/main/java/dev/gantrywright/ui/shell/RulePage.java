@@ -6,12 +6,12 @@ import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.PageText;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.theme.Pieces;
+import dev.gantrywright.ui.theme.SheetScroll;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import dev.gantrywright.ui.theme.SheetScroll;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 

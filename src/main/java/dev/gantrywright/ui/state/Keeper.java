@@ -43,10 +43,7 @@ public final class Keeper implements AutoCloseable {
             kept -> keep(),
             (kept, done) -> {},
             (kept, failed) -> said.set(Texts.of("keep.failed", failed.getMessage())));
-    follow =
-        desk.values()
-            .history()
-            .listen(history -> keep(history.present(), history.isSaved()));
+    follow = desk.values().history().listen(history -> keep(history.present(), history.isSaved()));
   }
 
   private void keep(PrinterProfile profile, boolean saved) {
