@@ -13,7 +13,7 @@ import dev.gantrywright.rules.UnreadFolder;
 @Rule(
     id = "GW-F022",
     slug = "folder-not-open",
-    level = Level.ERROR,
+    level = Level.WARNING,
     family = Family.FOLDER,
     fix = Rule.Fix.SHOW_ONLY,
     summary = "The firmware folder is not open, so nothing can be written or built",

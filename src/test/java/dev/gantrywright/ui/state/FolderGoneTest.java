@@ -34,7 +34,7 @@ class FolderGoneTest {
         .satisfies(
             note -> {
               assertThat(note.path()).isEqualTo("build.folder");
-              assertThat(note.gravity()).isEqualTo(Gravity.ERROR);
+              assertThat(note.gravity()).isEqualTo(Gravity.WARNING);
               assertThat(note.fixes())
                   .singleElement()
                   .extracting("safety")
