@@ -48,7 +48,7 @@ public enum Mark {
           case SETTLED ->
               new Polyline(
                   // So far from the edges that the ends of the stroke stay inside.
-                  size * 0.17, size * 0.55, size * 0.42, size * 0.8, size * 0.83, size * 0.22);
+                  size * 0.13, size * 0.54, size * 0.42, size * 0.83, size * 0.88, size * 0.18);
         };
     shape.getStyleClass().addAll("mark", "mark-" + word);
     // An invisible square keeps signs of every outline the same size in a row of text.

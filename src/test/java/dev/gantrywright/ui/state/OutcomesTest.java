@@ -27,7 +27,7 @@ class OutcomesTest {
     PrinterProfile edited = ProfileValues.with(heron, "axes.x.stepsPerMm", 81);
     StationState stale = outcomes.of(Stage.BUILD, edited).orElseThrow();
     assertThat(stale.sign()).isEqualTo(StationState.Sign.OPEN);
-    assertThat(stale.words()).isEqualTo("built, before this change");
+    assertThat(stale.words()).isEqualTo("built, then edited");
     assertThat(outcomes.of(Stage.BUILD, heron)).as("undone again").contains(built);
   }
 
@@ -43,7 +43,7 @@ class OutcomesTest {
     outcomes.during(Stage.BUILD, StationState.open("build.running"), heron);
     PrinterProfile edited = ProfileValues.with(heron, "axes.x.stepsPerMm", 81);
     outcomes.ended(Stage.BUILD, built, edited);
-    assertThat(outcomes.of(Stage.BUILD, edited).orElseThrow().words()).contains("before");
+    assertThat(outcomes.of(Stage.BUILD, edited).orElseThrow().words()).contains("then edited");
     assertThat(outcomes.of(Stage.BUILD, heron)).contains(built);
   }
 }
