@@ -19,6 +19,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -117,6 +118,14 @@ public final class PlanColumn extends VBox implements Subscription {
         ToggleButton button = button(each.get(row));
         outline.add(button, column + row / ROWS, row % ROWS);
       }
+    }
+    // A wide column of parts is spread over the width of the plan above it.
+    int used = outline.getColumnCount();
+    outline.getColumnConstraints().clear();
+    for (int column = 0; column < used; column++) {
+      ColumnConstraints grows = new ColumnConstraints();
+      grows.setHgrow(Priority.ALWAYS);
+      outline.getColumnConstraints().add(grows);
     }
     // The map keeps the order of the parts, whatever the columns are.
     Map<String, ToggleButton> ordered = new LinkedHashMap<>();
