@@ -11,8 +11,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
 /**
@@ -27,7 +25,6 @@ final class CheckRun {
   private final ProgressLine progress;
   private final ThreadLocal<Utf8Text> texts = ThreadLocal.withInitial(Utf8Text::new);
   private final List<Unread> unread = new ArrayList<>();
-  private volatile boolean stopped;
   private boolean started;
   private boolean errors;
   private String rule;
@@ -49,16 +46,12 @@ final class CheckRun {
 
   /** Runs it, and returns the exit status. */
   int of(Supplier<Checking> checking, List<Path> files, Path folder) {
-    CountDownLatch printed = new CountDownLatch(1);
-    Thread onExit = new Thread(() -> stop(printed), "end the check");
-    Runtime.getRuntime().addShutdownHook(onExit);
-    try {
-      boolean whole = Checking.stream(checking, files, folder, this::part, this::print);
+    try (CtrlC key = new CtrlC()) {
+      boolean whole =
+          Checking.stream(
+              checking, files, folder, this::part, part -> print(part) && !key.pressed());
       progress.clear();
       end(whole, files.size());
-    } finally {
-      printed.countDown();
-      forget(onExit);
     }
     if (!unread.isEmpty()) {
       return ExitStatus.USAGE;
@@ -91,7 +84,7 @@ final class CheckRun {
       return false;
     }
     progress.at(done);
-    return !stopped;
+    return true;
   }
 
   /** False where a reader that has seen enough, such as head, has closed the pipe. */
@@ -115,24 +108,6 @@ final class CheckRun {
     out.flush();
     if (!whole) {
       err.println("stopped after " + done + " of " + Counted.of(files, "printer"));
-    }
-  }
-
-  private void stop(CountDownLatch printed) {
-    stopped = true;
-    try {
-      printed.await(10, TimeUnit.SECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
-  }
-
-  private static void forget(Thread onExit) {
-    try {
-      Runtime.getRuntime().removeShutdownHook(onExit);
-    } catch (IllegalStateException e) {
-      // The program is going down: the hook is what brought us here.
-      return;
     }
   }
 }

@@ -6,8 +6,6 @@ import dev.gantrywright.prove.StepResponse;
 import dev.gantrywright.prove.ThermalRun;
 import java.io.PrintWriter;
 import java.util.Locale;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 
 /**
  * One armed run in the terminal. The line is armed for it alone; Ctrl-C ends it, and the port is
@@ -20,35 +18,34 @@ final class HeatRecording implements AutoCloseable {
   private final LineSession session;
   private final ThermalRun run;
   private final PrintWriter out;
-  private final CountDownLatch over = new CountDownLatch(1);
-  private volatile boolean pressed;
+  private final LineEnd end;
   private double next;
 
   HeatRecording(MachineLine machine, ThermalRun run, PrintWriter out) {
     this.session = machine.session();
     this.run = run;
     this.out = out;
-    machine.beforeGivingUp(this::endAndWait);
+    this.end = new LineEnd(machine, LONGEST_SECONDS);
   }
 
   StepResponse record() throws LinkException, InterruptedException {
     out.println("heating; stay at the machine; Ctrl-C switches the heater off");
     try {
       session.arm();
-      return run.record(session, System::nanoTime, () -> pressed, this::reading);
+      return run.record(session, System::nanoTime, end::pressed, this::reading);
     } finally {
       session.disarm();
     }
   }
 
   boolean pressed() {
-    return pressed;
+    return end.pressed();
   }
 
   /** All is said and kept: a program that is going down may go. */
   @Override
   public void close() {
-    over.countDown();
+    end.close();
   }
 
   /** Why the run ended, in a few words. */
@@ -57,7 +54,7 @@ final class HeatRecording implements AutoCloseable {
     if (last.celsius() > run.highestCelsius()) {
       return "the limit was reached";
     }
-    return pressed ? "ended by Ctrl-C" : "recorded";
+    return end.pressed() ? "ended by Ctrl-C" : "recorded";
   }
 
   private void reading(StepResponse.Point point) {
@@ -67,15 +64,5 @@ final class HeatRecording implements AutoCloseable {
     next = point.seconds() + SAY_EVERY_SECONDS;
     out.println(String.format(Locale.ROOT, "%7.1f s  %.1f °C", point.seconds(), point.celsius()));
     out.flush();
-  }
-
-  private void endAndWait() {
-    pressed = true;
-    try {
-      boolean inTime = over.await(LONGEST_SECONDS, TimeUnit.SECONDS);
-      pressed |= inTime;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
   }
 }

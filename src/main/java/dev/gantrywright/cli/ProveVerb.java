@@ -167,7 +167,8 @@ final class ProveVerb implements Callable<Integer> {
 
   private TouchReport touched(MachineLine machine, String port) throws InterruptedException {
     TouchTerminal.Tested tested =
-        TouchTerminal.run(machine, format.json() ? null : Printed.out(spec));
+        TouchTerminal.run(
+            machine, format.json() ? null : Printed.out(spec), Printed.err(spec));
     history.keep(
         spec,
         line.profile,

@@ -19,6 +19,7 @@ final class TouchTerminal {
       "CAUTION: heaters cold, motors off; use a stick where the axis could catch a finger.";
   private static final double HERTZ = 100;
   private static final long HOLD_MILLIS = 500;
+  private static final long LONGEST_END_SECONDS = 5;
 
   private TouchTerminal() {}
 
@@ -26,21 +27,38 @@ final class TouchTerminal {
   record Tested(TouchReport report, Trace trace) {}
 
   /**
-   * Runs it to the end.
+   * Runs it to the end, or until Ctrl-C.
    *
    * @param out null to say nothing
+   * @param err where it is said that it was broken off
+   * @throws CtrlC.Said where the key was pressed: half a test judges nothing
    */
-  static Tested run(MachineLine machine, PrintWriter out) throws InterruptedException {
+  static Tested run(MachineLine machine, PrintWriter out, PrintWriter err)
+      throws InterruptedException {
+    try (LineEnd end = new LineEnd(machine, LONGEST_END_SECONDS)) {
+      Tested tested = run(machine, out, end);
+      if (end.pressed()) {
+        err.println("touch test broken off; no endstop is judged, nothing of it is kept");
+        err.flush();
+        throw new CtrlC.Said();
+      }
+      tested.report().results().forEach(result -> say(out, line(result)));
+      return tested;
+    }
+  }
+
+  private static Tested run(MachineLine machine, PrintWriter out, LineEnd end)
+      throws InterruptedException {
     List<String> ends = new ArrayList<>();
     Map<String, Boolean> inverted = new HashMap<>();
     machine
         .profile()
         .endstops()
         .forEach(
-            (end, endstop) -> {
+            (name, endstop) -> {
               if (Boolean.TRUE.equals(endstop.fitted())) {
-                ends.add(end);
-                inverted.put(end, Boolean.TRUE.equals(endstop.inverted()));
+                ends.add(name);
+                inverted.put(name, Boolean.TRUE.equals(endstop.inverted()));
               }
             });
     TouchTest test = new TouchTest(ends, inverted, TouchTest.Patience.standard());
@@ -57,18 +75,17 @@ final class TouchTerminal {
             },
             System::nanoTime,
             Thread::new)) {
-      follow(machine, test, out, watch);
+      follow(machine, test, out, watch, end);
     }
-    TouchReport report = test.report();
-    report.results().forEach(r -> say(out, line(r)));
-    return new Tested(report, trace);
+    return new Tested(test.report(), trace);
   }
 
-  private static void follow(MachineLine machine, TouchTest test, PrintWriter out, Watch watch)
+  private static void follow(
+      MachineLine machine, TouchTest test, PrintWriter out, Watch watch, LineEnd end)
       throws InterruptedException {
     String pressed = "";
     String prompt = "";
-    while (!test.done() && watch != null) {
+    while (!test.done() && watch != null && !end.pressed()) {
       if (!test.prompt().equals(prompt)) {
         prompt = test.prompt();
         say(out, prompt);
@@ -77,7 +94,7 @@ final class TouchTerminal {
       if (!asked.equals(pressed)) {
         pressed = asked;
         machine.practiceTouch(asked, true);
-        hold(test, asked);
+        hold(test, asked, end);
         machine.practiceTouch(asked, false);
       }
       Thread.sleep(10);
@@ -85,9 +102,10 @@ final class TouchTerminal {
   }
 
   /** As a hand does: a moment, and until it is told to let go, however slow the computer is. */
-  private static void hold(TouchTest test, String end) throws InterruptedException {
+  private static void hold(TouchTest test, String asked, LineEnd end)
+      throws InterruptedException {
     Thread.sleep(HOLD_MILLIS);
-    while (test.asked().filter(end::equals).isPresent() && !test.pressed()) {
+    while (test.asked().filter(asked::equals).isPresent() && !test.pressed() && !end.pressed()) {
       Thread.sleep(10);
     }
   }

@@ -8,8 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,6 +27,8 @@ final class WatchVerb implements Callable<Integer> {
     csv,
     json
   }
+
+  private static final long LONGEST_END_SECONDS = 2;
 
   @Spec private CommandSpec spec;
   @Mixin private LineOptions line;
@@ -75,9 +75,7 @@ final class WatchVerb implements Callable<Integer> {
     List<Press> hand = Press.inTurn(ends, 0.6, 0.4, 200);
     try (MachineLine machine = MachineLine.open(line, printer, Map.of(), hand)) {
       WatchPrinter shown = WatchPrinter.of(format, Printed.out(spec), ends);
-      CountDownLatch end = new CountDownLatch(1);
-      CountDownLatch printed = new CountDownLatch(1);
-      machine.beforeGivingUp(() -> finish(end, printed));
+      LineEnd end = new LineEnd(machine, LONGEST_END_SECONDS);
       Watch watch =
           Watch.start(
               machine.session(),
@@ -86,11 +84,11 @@ final class WatchVerb implements Callable<Integer> {
               shown::sample,
               System::nanoTime,
               Thread::new);
-      waitFor(end);
+      end.await(seconds);
       watch.close();
       shown.end();
       Printed.out(spec).flush();
-      printed.countDown();
+      end.close();
       return shown.last() == Sample.Validity.DISCONNECTED ? lost(machine) : ExitStatus.FINE;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -101,23 +99,5 @@ final class WatchVerb implements Callable<Integer> {
   private static int lost(MachineLine machine) {
     throw new DeviceProblem(
         machine.session().name() + " was lost while watching: " + machine.session().note());
-  }
-
-  private void waitFor(CountDownLatch end) throws InterruptedException {
-    if (seconds > 0) {
-      end.await((long) (seconds * 1e9), TimeUnit.NANOSECONDS);
-    } else {
-      end.await();
-    }
-  }
-
-  /** Ctrl-C: lets the verb print its end, and waits for that. */
-  private static void finish(CountDownLatch end, CountDownLatch printed) {
-    end.countDown();
-    try {
-      printed.await(2, TimeUnit.SECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
   }
 }

@@ -35,6 +35,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -314,6 +315,97 @@ class InterruptedRunTest {
             "--records",
             folder.resolve("records").toString());
     BufferedReader out = reader(build);
+    long child = child(out);
+    send(build, Signal.INT);
+    out.lines().forEach(rest -> assertThat(rest).doesNotContain("done"));
+    assertThat(build.waitFor()).isEqualTo(130);
+    assertThat(said()).isEqualTo("build cancelled; nothing that it started is left running\n");
+    assertThat(ProcessHandle.of(child).filter(ProcessHandle::isAlive)).isEmpty();
+  }
+
+  /**
+   * The copy is caught at work: its files stand in the folder that it is put together in. On a
+   * machine that was through before the signal came the patched folder is simply whole.
+   */
+  @ParameterizedTest
+  @EnumSource(Signal.class)
+  void aCutExportLeavesThePatchedFolderWholeOrAbsent(Signal signal) throws Exception {
+    Path source = Files.createDirectory(folder.resolve("firmware"));
+    Files.writeString(source.resolve("a.h"), "#define LINE_RATE 115200\n");
+    for (int i = 0; i < 4_000; i++) {
+      Files.writeString(source.resolve(String.format("%04d.c", i)), "int x" + i + ";\n");
+    }
+    Path out = folder.resolve("patched");
+    Process patch =
+        start(
+            ProcessBuilder.Redirect.DISCARD,
+            "patch",
+            source.toString(),
+            "--set",
+            "LINE_RATE=250000",
+            "--out",
+            out.toString());
+    while (patch.isAlive() && partial() < 20) {
+      TimeUnit.MILLISECONDS.sleep(2);
+    }
+    send(patch, signal);
+    int status = patch.waitFor();
+    if (Files.exists(out)) {
+      assertThat(tree(out)).containsAll(tree(source));
+      assertThat(out.resolve("a.h")).hasContent("#define LINE_RATE 250000");
+    } else {
+      assertThat(status).isEqualTo(signal.status);
+      assertThat(said()).isEqualTo("cancelled; the patched folder was not written\n");
+    }
+    try (Stream<Path> beside = Files.list(folder)) {
+      assertThat(beside.map(file -> file.getFileName().toString()))
+          .as("nothing half stays behind")
+          .noneMatch(name -> name.startsWith(".patched"));
+    }
+  }
+
+  /** Files in the folder that the patched folder is put together in. */
+  private long partial() throws IOException {
+    try (Stream<Path> beside = Files.list(folder)) {
+      for (Path place : beside.toList()) {
+        if (place.getFileName().toString().startsWith(".patched.partial")) {
+          return written(place);
+        }
+      }
+    }
+    return 0;
+  }
+
+  @Test
+  void aFlashingCommandThatIsEndedLeavesNothingRunning() throws Exception {
+    Path image = folder.resolve("firmware.bin");
+    Files.write(image, new byte[64]);
+    Path stay = folder.resolve("stay.sh");
+    Files.writeString(stay, "sleep 1000 & echo child $!\nwait\n");
+    Process load =
+        start(
+            ProcessBuilder.Redirect.PIPE,
+            "load",
+            image.toString(),
+            "--records",
+            folder.resolve("records").toString(),
+            "--by",
+            "--",
+            "sh",
+            stay.toString(),
+            "{file}");
+    BufferedReader out = reader(load);
+    long child = child(out);
+    send(load, Signal.INT);
+    assertThat(out.lines().toList()).noneMatch(line -> line.contains("proven"));
+    assertThat(load.waitFor()).isEqualTo(130);
+    assertThat(said())
+        .isEqualTo("flashing command ended; the board may hold half a firmware: load again\n");
+    assertThat(ProcessHandle.of(child).filter(ProcessHandle::isAlive)).isEmpty();
+  }
+
+  /** The number of the process that the script says it has started. */
+  private long child(BufferedReader out) throws IOException {
     String line = out.readLine();
     while (line != null && !line.contains("child ")) {
       line = out.readLine();
@@ -321,11 +413,43 @@ class InterruptedRunTest {
     assertThat(line).as(said()).isNotNull();
     long child = Long.parseLong(line.replaceAll("\\D", ""));
     assertThat(ProcessHandle.of(child)).isPresent();
-    send(build, Signal.INT);
-    out.lines().forEach(rest -> assertThat(rest).doesNotContain("done"));
-    assertThat(build.waitFor()).isEqualTo(130);
-    assertThat(said()).isEqualTo("build cancelled; nothing that it started is left running\n");
-    assertThat(ProcessHandle.of(child).filter(ProcessHandle::isAlive)).isEmpty();
+    return child;
+  }
+
+  /** On a real line no hand presses: the test waits at its first question for as long as we do. */
+  @Test
+  void aTouchTestThatIsEndedJudgesNothingAndKeepsNothing() throws Exception {
+    Path profile = folder.resolve("sandpiper.printer.json");
+    Files.copy(DEMO.resolve("sandpiper.printer.json"), profile);
+    PracticeBoard board =
+        new PracticeBoard(PracticeMachine.of(ProfileStore.read(profile)), 1, System.nanoTime());
+    try (PracticeServer server =
+        PracticeServer.listen(0, board, Wire.ideal(), System::nanoTime, Thread::new)) {
+      Process prove =
+          start(
+              ProcessBuilder.Redirect.PIPE,
+              "prove",
+              profile.toString(),
+              "--port",
+              "rfc2217://127.0.0.1:" + server.port(),
+              "--touch",
+              "--history",
+              "on");
+      BufferedReader out = reader(prove);
+      String line = out.readLine();
+      while (line != null && !line.startsWith("Press and hold xMax")) {
+        line = out.readLine();
+      }
+      assertThat(line).as(said()).isNotNull();
+      send(prove, Signal.INT);
+      assertThat(out.lines().toList()).noneMatch(rest -> rest.contains("xMax"));
+      assertThat(prove.waitFor()).isEqualTo(130);
+      assertThat(said())
+          .isEqualTo("touch test broken off; no endstop is judged, nothing of it is kept\n");
+      assertThat(Files.readString(folder.resolve("sandpiper.history.jsonl")))
+          .contains("\"proof\"")
+          .doesNotContain("touch-test");
+    }
   }
 
   @Test
