@@ -27,8 +27,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Tells what was done with a printer, oldest first: exports, builds, loads, proofs, touch"
           + " tests, calibrations. It stands in NAME.history.jsonl beside the profile.",
-      "A STATE is the number of an event, the first digits of its id, or 'now' for the profile as"
-          + " it stands."
+      "A star stands where the profile was changed since the event before. A STATE is the number of"
+          + " an event, the first digits of its id, or 'now' for the profile as it stands."
     },
     footer = {
       "",

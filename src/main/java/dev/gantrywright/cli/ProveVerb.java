@@ -167,8 +167,7 @@ final class ProveVerb implements Callable<Integer> {
 
   private TouchReport touched(MachineLine machine, String port) throws InterruptedException {
     TouchTerminal.Tested tested =
-        TouchTerminal.run(
-            machine, format.json() ? null : Printed.out(spec), Printed.err(spec));
+        TouchTerminal.run(machine, format.json() ? null : Printed.out(spec), Printed.err(spec));
     history.keep(
         spec,
         line.profile,

@@ -102,8 +102,7 @@ final class TouchTerminal {
   }
 
   /** As a hand does: a moment, and until it is told to let go, however slow the computer is. */
-  private static void hold(TouchTest test, String asked, LineEnd end)
-      throws InterruptedException {
+  private static void hold(TouchTest test, String asked, LineEnd end) throws InterruptedException {
     Thread.sleep(HOLD_MILLIS);
     while (test.asked().filter(asked::equals).isPresent() && !test.pressed() && !end.pressed()) {
       Thread.sleep(10);

@@ -3,6 +3,7 @@ package dev.gantrywright.load;
 import dev.gantrywright.load.LoadOutcome.State;
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 
 /**
@@ -86,7 +87,7 @@ public final class ReturnedCard {
           State.LOADED,
           entry.get().name()
               + " holds the image that was copied (stamped "
-              + entry.get().written()
+              + entry.get().written().truncatedTo(ChronoUnit.SECONDS)
               + "): the loader took it.",
           "Go on to Prove.");
     }

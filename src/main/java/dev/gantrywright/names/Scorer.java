@@ -24,6 +24,8 @@ final class Scorer {
   private static final double UNKNOWN_IN_NAME = 0.1;
   private static final double AGAINST_BESIDE = 0.35;
   private static final double MOST_BESIDE = 1.2;
+  private static final double UNIT = 0.8;
+  private static final double RATE_UNIT = 1.3;
   private static final double AXIS = 1.6;
   private static final double SEVERAL_AXES = 0.4;
   private static final double END = 1.4;
@@ -235,13 +237,18 @@ final class Scorer {
         fit -= 0.4;
       } else {
         OptionalDouble factor = shapes.factor(field, candidate);
-        fit += factor.isPresent() ? 0.8 : -1.8;
+        fit += factor.isPresent() ? unitFits(field.unit()) : -1.8;
       }
     }
     if (candidate.dead()) {
       fit -= 0.3;
     }
     return candidate.on() || candidate.bareSwitch() ? fit : fit - 0.15;
+  }
+
+  /** A rate, such as mm/s, is measured by few fields; many are measured in mm or °C. */
+  private static double unitFits(String unit) {
+    return unit.indexOf('/') < 0 ? UNIT : RATE_UNIT;
   }
 
   /**

@@ -55,12 +55,7 @@ public interface PortList {
     String description = port.getPortDescription();
     String probably = usb.flatMap(chips::find).map(UsbChips.Row::what).orElse("");
     return new PortDescription(
-        name,
-        description == null ? "" : description,
-        usb,
-        probably,
-        PortHolder.of(name),
-        obstacle(name));
+        name, words(description), usb, probably, PortHolder.of(name), obstacle(name));
   }
 
   private static String serial(SerialPort port) {
@@ -75,5 +70,13 @@ public interface PortList {
     } catch (LinkException e) {
       return e.getMessage();
     }
+  }
+
+  /** The library calls a port without a device behind it physical, by the end of its name. */
+  private static String words(String description) {
+    if (description == null) {
+      return "";
+    }
+    return description.startsWith("Physical Port") ? "built-in port, no USB" : description;
   }
 }
