@@ -29,7 +29,6 @@ import dev.gantrywright.ui.state.ExportDesk;
 import dev.gantrywright.ui.state.Keeper;
 import dev.gantrywright.ui.state.LinkStatus;
 import dev.gantrywright.ui.state.LoadDesk;
-import dev.gantrywright.ui.state.LoadState;
 import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.Outcomes;
 import dev.gantrywright.ui.state.Past;
@@ -42,10 +41,10 @@ import dev.gantrywright.ui.state.StationState;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.state.WorkState;
 import dev.gantrywright.ui.theme.Tones;
 import dev.gantrywright.ui.write.WriteView;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -79,6 +78,7 @@ final class DeskView implements Subscription {
   private final LinePanel line;
   private final Bench bench;
   private final NamesDesk names;
+  private final UndoSteps steps;
   private final PastKeeper past;
   private final Outcomes outcomes = new Outcomes();
   private final RecordDesk record;
@@ -119,6 +119,7 @@ final class DeskView implements Subscription {
         new NamesDesk(
             desk, around.learner()::study, around.clock(), around.background(), around.view());
     desk.namesBy(names::change);
+    steps = new UndoSteps(desk, names);
     Map<Stage, Supplier<? extends Node>> stages = new EnumMap<>(Stage.class);
     stages.put(
         Stage.DESCRIBE,
@@ -148,9 +149,9 @@ final class DeskView implements Subscription {
             .state()
             .listen(
                 state ->
-                    outcome(Stage.BUILD, state.kind() == BuildState.Kind.RUNNING, built(state))));
+                    outcome(Stage.BUILD, state.kind() == BuildState.Kind.RUNNING, WorkState.of(state))));
     subscriptions.add(
-        load.state().listen(state -> outcome(Stage.LOAD, state.busy(), loaded(state))));
+        load.state().listen(state -> outcome(Stage.LOAD, state.busy(), WorkState.of(state))));
     past = new PastKeeper(desk, build, around.clock(), around.background(), around.view());
     subscriptions.add(past.said().listen(header::say));
     record = new RecordDesk(desk, around.clock(), around.background(), around.view());
@@ -186,28 +187,6 @@ final class DeskView implements Subscription {
     }
   }
 
-  private static StationState built(BuildState state) {
-    return switch (state.kind()) {
-      case RUNNING -> StationState.open("build.running");
-      case BUILT -> StationState.settled("route.built");
-      case REFUSED -> StationState.of(StationState.Sign.ERROR, 0, "route.badImage");
-      case FAILED -> StationState.of(StationState.Sign.ERROR, 0, "route.buildFailed");
-      default -> null;
-    };
-  }
-
-  private static StationState loaded(LoadState state) {
-    return switch (state.kind()) {
-      case COPYING -> StationState.open("load.copying");
-      case FLASHING -> StationState.open("load.flashing");
-      case COPIED -> StationState.open("route.onCard");
-      case FLASHED -> StationState.open("route.flashed");
-      case LOADED -> StationState.settled("route.loaded");
-      case FAILED -> StationState.of(StationState.Sign.ERROR, 0, "route.loadFailed");
-      default -> null;
-    };
-  }
-
   /** The patched folder: where it was written last, else where it would be proposed to go. */
   private Path patched(ExportDesk export) {
     Path written = export.state().get().target();
@@ -227,13 +206,13 @@ final class DeskView implements Subscription {
             .history()
             .observe(
                 history -> {
-                  undoLabels();
+                  steps.label(header);
                   title();
                   OF_THE_PROFILE.forEach(this::station);
                 }));
-    subscriptions.add(names.history().listen(history -> undoLabels()));
-    subscriptions.add(desk.part().listen(part -> undoLabels()));
-    subscriptions.add(desk.stage().listen(stage -> undoLabels()));
+    subscriptions.add(names.history().listen(history -> steps.label(header)));
+    subscriptions.add(desk.part().listen(part -> steps.label(header)));
+    subscriptions.add(desk.stage().listen(stage -> steps.label(header)));
     subscriptions.add(desk.judged().listen(judged -> station(Stage.CHECK)));
     subscriptions.add(desk.planned().listen(planned -> station(Stage.WRITE)));
     subscriptions.add(
@@ -256,47 +235,12 @@ final class DeskView implements Subscription {
     subscriptions.add(keeper.said().listen(header::say));
   }
 
-  /** While the names are in hand, undo and redo are theirs. */
-  private boolean namesInHand() {
-    return desk.stage().get() == Stage.DESCRIBE && desk.part().get().equals(PrinterDesk.NAMES);
-  }
-
-  private void undoLabels() {
-    header.undo(
-        (undoesNames() ? names.history().get() : desk.values().history().get()).undoLabel());
-    header.redo(
-        (redoesNames() ? names.history().get() : desk.values().history().get()).redoLabel());
-  }
-
-  /** Elsewhere the last edit comes back first, of the profile or of the names. */
-  private boolean undoesNames() {
-    Optional<Instant> name = names.history().get().undoMoment();
-    Optional<Instant> value = desk.values().history().get().undoMoment();
-    return namesInHand()
-        || name.isPresent() && (value.isEmpty() || name.get().isAfter(value.get()));
-  }
-
-  private boolean redoesNames() {
-    Optional<Instant> name = names.history().get().redoMoment();
-    Optional<Instant> value = desk.values().history().get().redoMoment();
-    return namesInHand()
-        || name.isPresent() && (value.isEmpty() || name.get().isBefore(value.get()));
-  }
-
   void undo() {
-    if (undoesNames()) {
-      names.undo();
-    } else {
-      desk.values().undo();
-    }
+    steps.undo();
   }
 
   void redo() {
-    if (redoesNames()) {
-      names.redo();
-    } else {
-      desk.values().redo();
-    }
+    steps.redo();
   }
 
   private void title() {
@@ -350,7 +294,7 @@ final class DeskView implements Subscription {
   }
 
   private PlanContent planContent() {
-    Map<String, ContactState> seen = desk.link().live().get().states();
+    Map<String, ContactState> seen = desk.link().seen();
     return new PlanContent(
         desk.profile(),
         desk.sheet().map(sheet -> sheet.name()).orElse(""),

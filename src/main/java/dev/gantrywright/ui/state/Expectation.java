@@ -6,6 +6,7 @@ import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileValues;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What endstops should read now, against what they read. */
 public final class Expectation {
@@ -19,13 +20,11 @@ public final class Expectation {
   /** Fitted ends whose state is known and not the expected one. */
   public static List<String> disagreeing(PrinterProfile profile, LinkDesk link) {
     List<String> wrong = new ArrayList<>();
-    Live live = link.live().get();
-    if (live.fresh()) {
-      for (String end : Endstops.fitted(profile)) {
-        ContactState seen = live.of(end);
-        if (seen != ContactState.UNKNOWN && seen != expected(link, end)) {
-          wrong.add(end);
-        }
+    Map<String, ContactState> known = link.seen();
+    for (String end : Endstops.fitted(profile)) {
+      ContactState seen = known.getOrDefault(end, ContactState.UNKNOWN);
+      if (seen != ContactState.UNKNOWN && seen != expected(link, end)) {
+        wrong.add(end);
       }
     }
     return wrong;

@@ -1,23 +1,19 @@
 package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.PortMemory;
-import dev.gantrywright.app.record.FirmwareIdentity;
 import dev.gantrywright.link.CommandKind;
 import dev.gantrywright.link.Dialect;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.LogEntry;
 import dev.gantrywright.link.PortAddress;
-import dev.gantrywright.link.Reply;
 import dev.gantrywright.link.SessionListener;
 import dev.gantrywright.link.SessionState;
 import dev.gantrywright.link.serial.PortList;
 import dev.gantrywright.machine.PrinterProfile;
-import dev.gantrywright.prove.Proof;
 import dev.gantrywright.prove.ProofReport;
 import dev.gantrywright.prove.Sample;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +21,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -37,19 +32,13 @@ public final class LinkDesk implements AutoCloseable {
   private final Executor background;
   private final Executor view;
   private final Cell<LinkStatus> status = new Cell<>(LinkStatus.none());
-  private final Cell<Live> live = new Cell<>(Live.nothing());
+  private final SeenEndstops endstops;
+  private final LineProof proof;
+  private final LineTalk talk;
   private final Cell<Set<String>> touched = new Cell<>(Set.of());
-  private final Cell<Optional<ProofReport>> proof = new Cell<>(Optional.empty());
-  private final Cell<Boolean> proving = new Cell<>(false);
-  private final Cell<Boolean> armed = new Cell<>(false);
-  private final Cell<String> said = new Cell<>("");
-  private final AtomicReference<Sample> waiting = new AtomicReference<>();
-  private final RateMeter rate = new RateMeter();
-  private Trace trace = new Trace(List.of());
   private MachineConnection connection;
   private PrinterProfile built;
   private final Cell<Optional<String>> usbPort = new Cell<>(Optional.empty());
-  private volatile Consumer<Sample> tap = sample -> {};
   private volatile Runnable beforeClosing = () -> {};
   private PortAddress last;
   private double lastHertz;
@@ -59,6 +48,9 @@ public final class LinkDesk implements AutoCloseable {
   public LinkDesk(Executor background, Executor view) {
     this.background = background;
     this.view = view;
+    endstops = new SeenEndstops(view);
+    proof = new LineProof(background, view);
+    talk = new LineTalk(this::session, view);
   }
 
   public Cell<LinkStatus> status() {
@@ -66,7 +58,15 @@ public final class LinkDesk implements AutoCloseable {
   }
 
   public Cell<Live> live() {
-    return live;
+    return endstops.live();
+  }
+
+  /**
+   * The endstops as they are known at this moment, by axis end: none known while the line is lost
+   * or the machine does not answer, whatever was seen last.
+   */
+  public Map<String, ContactState> seen() {
+    return endstops.known(status.get().kind() == LinkStatus.Kind.UP);
   }
 
   /** Axis ends that are touched now: by the practice hand, or as the user says. */
@@ -75,24 +75,24 @@ public final class LinkDesk implements AutoCloseable {
   }
 
   public Cell<Optional<ProofReport>> proof() {
-    return proof;
+    return proof.report();
   }
 
   public Cell<Boolean> proving() {
-    return proving;
+    return proof.running();
   }
 
   public Cell<Boolean> armed() {
-    return armed;
+    return talk.armed();
   }
 
   /** The last thing worth saying about the line, such as a refusal or the answer to a stop. */
   public Cell<String> said() {
-    return said;
+    return talk.said();
   }
 
   public Trace trace() {
-    return trace;
+    return endstops.trace();
   }
 
   /** The profile that the practice board's firmware was built from; null while none is up. */
@@ -177,7 +177,7 @@ public final class LinkDesk implements AutoCloseable {
 
   /** From now on this receives every sample too, on the watch's thread. */
   public void tap(Consumer<Sample> receiver) {
-    tap = receiver;
+    endstops.tap(receiver);
   }
 
   private void lost(long mine, String port, String why, boolean practice) {
@@ -198,10 +198,9 @@ public final class LinkDesk implements AutoCloseable {
     }
     connection = opened;
     built = opened.practice().isPresent() ? profile : null;
-    trace = new Trace(Endstops.fitted(profile));
-    Trace mineTrace = trace;
+    Consumer<Sample> samples = endstops.begin(Endstops.fitted(profile), () -> mine == attempt);
     opened.session().subscribe(listener(mine));
-    opened.watch(ends, hertz, sample -> sampled(mine, mineTrace, sample));
+    opened.watch(ends, hertz, samples);
     standing(mine, opened.session().state(), opened.session().note());
   }
 
@@ -223,7 +222,7 @@ public final class LinkDesk implements AutoCloseable {
 
       @Override
       public void restarted(String banner) {
-        view.execute(() -> said.set(Texts.of("link.restarted", banner)));
+        view.execute(() -> said().set(Texts.of("link.restarted", banner)));
       }
     };
   }
@@ -242,34 +241,8 @@ public final class LinkDesk implements AutoCloseable {
     String words = note.isEmpty() ? state.phrase() : state.phrase() + ": " + note;
     status.set(new LinkStatus(kind, now.port(), words, now.practice()));
     if (kind != LinkStatus.Kind.UP) {
-      armed.set(false);
+      armed().set(false);
     }
-  }
-
-  /** On the watch's thread. */
-  private void sampled(long mine, Trace into, Sample sample) {
-    boolean fresh = sample.validity() == Sample.Validity.VALID;
-    into.add(sample.nanos(), fresh ? sample.states() : Map.of());
-    tap.accept(sample);
-    if (waiting.getAndSet(sample) == null) {
-      view.execute(
-          () -> {
-            Sample newest = waiting.getAndSet(null);
-            if (newest != null && mine == attempt) {
-              show(newest);
-            }
-          });
-    }
-  }
-
-  private void show(Sample sample) {
-    Map<String, ContactState> states = new LinkedHashMap<>();
-    boolean fresh = sample.validity() == Sample.Validity.VALID;
-    sample
-        .states()
-        .forEach((end, on) -> states.put(end, on ? ContactState.TRIGGERED : ContactState.OPEN));
-    rate.count(sample.nanos(), trace.count());
-    live.set(new Live(states, fresh, sample.latencyNanos() / 1e6, rate.hertz()));
   }
 
   /** Gives the line up. Returns at once. */
@@ -286,10 +259,10 @@ public final class LinkDesk implements AutoCloseable {
             closing.close();
           });
     }
-    live.set(Live.nothing());
+    endstops.forget();
     touched.set(Set.of());
-    armed.set(false);
-    proof.set(Optional.empty());
+    armed().set(false);
+    proof.forget();
     status.set(LinkStatus.none());
   }
 
@@ -307,43 +280,24 @@ public final class LinkDesk implements AutoCloseable {
 
   /** Stops the machine, ahead of everything that waits. */
   public void stop() {
-    if (connection == null) {
-      return;
-    }
-    said.set(Texts.of("stop.sent"));
-    connection
-        .session()
-        .stop()
-        .thenAccept(outcome -> view.execute(() -> said.set(outcome.advice())));
-    armed.set(false);
+    talk.stop();
   }
 
   /** Lets moving, heating and writing commands through until the line is lost or disarmed. */
   public void arm(boolean on) {
-    if (connection != null) {
-      if (on) {
-        connection.session().arm();
-      } else {
-        connection.session().disarm();
-      }
-      armed.set(connection.session().armed());
-    }
+    talk.arm(on);
   }
 
   /** What a command would do. */
   public Optional<CommandKind> kindOf(String command) {
-    return Optional.ofNullable(connection).map(open -> open.session().kindOf(command));
+    return talk.kindOf(command);
   }
 
   /**
    * Sends a command; the answer, or why it was refused, appears in the log and in {@link #said}.
    */
   public void ask(String command) {
-    if (connection == null) {
-      said.set(Texts.of("line.none"));
-      return;
-    }
-    connection.session().ask(command).thenAccept(reply -> view.execute(() -> answered(reply)));
+    talk.ask(command);
   }
 
   /**
@@ -353,26 +307,7 @@ public final class LinkDesk implements AutoCloseable {
    * @param done told, on the view's thread, what went wrong; empty when all were obeyed
    */
   public void sendAll(List<String> commands, Consumer<String> done) {
-    if (connection == null) {
-      done.accept(Texts.of("line.none"));
-    } else if (commands.isEmpty()) {
-      done.accept("");
-    } else {
-      connection
-          .session()
-          .ask(commands.get(0))
-          .thenAccept(
-              reply ->
-                  view.execute(
-                      () -> {
-                        answered(reply);
-                        if (reply.answered()) {
-                          sendAll(commands.subList(1, commands.size()), done);
-                        } else {
-                          done.accept(reply.command() + ": " + reply.note());
-                        }
-                      }));
-    }
+    talk.sendAll(commands, done);
   }
 
   /** The open line, for a job of its own off the view's thread; empty while none is. */
@@ -383,11 +318,6 @@ public final class LinkDesk implements AutoCloseable {
   /** What the firmware calls its endstops and its settings; empty while nothing is connected. */
   public Optional<Dialect> dialect() {
     return Optional.ofNullable(connection).map(open -> open.session().dialect());
-  }
-
-  private void answered(Reply reply) {
-    boolean fine = reply.answered();
-    said.set(reply.command() + ": " + (fine ? String.join(" · ", reply.lines()) : reply.note()));
   }
 
   /** Compares endstops, stored settings and identity with the profile. */
@@ -401,37 +331,8 @@ public final class LinkDesk implements AutoCloseable {
    * @param file the profile's; null where it is in none
    */
   public void prove(PrinterProfile profile, Path file) {
-    if (connection == null || proving.get()) {
-      return;
-    }
-    proving.set(true);
-    LineSession session = connection.session();
-    Set<String> held = touched.get();
-    background.execute(
-        () -> {
-          ProofReport report = null;
-          String trouble = "";
-          try {
-            report =
-                Proof.of(
-                    profile, session, held, Map.of(), FirmwareIdentity.expected(profile, file));
-          } catch (LinkException failed) {
-            trouble = failed.getMessage();
-          } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            trouble = Texts.of("link.interrupted");
-          }
-          Optional<ProofReport> result = Optional.ofNullable(report);
-          String why = trouble;
-          view.execute(
-              () -> {
-                proving.set(false);
-                if (!why.isEmpty()) {
-                  said.set(why);
-                }
-                proof.set(result);
-              });
-        });
+    session()
+        .ifPresent(session -> proof.run(profile, file, session, touched.get(), said()::set));
   }
 
   /**

@@ -6,11 +6,21 @@ import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.prove.Check;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.net.SocketTimeoutException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -101,6 +111,80 @@ class LinkDeskTest {
     assertThat(desk.armed().get()).isTrue();
     desk.disconnect();
     assertThat(desk.armed().get()).isFalse();
+  }
+
+  @Test
+  void aLineThatIsTriedAgainShowsNoContactAsKnown() throws Exception {
+    try (ServerSocket board = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      desk.connect(heron, PortAddress.parse("tcp://127.0.0.1:" + board.getLocalPort()), 20);
+      try (Socket line = board.accept()) {
+        Thread machine = new Thread(() -> answer(line), "machine");
+        machine.setDaemon(true);
+        machine.start();
+        until(() -> desk.seen().get("zMin") == ContactState.TRIGGERED);
+        assertThat(Expectation.disagreeing(heron, desk)).contains("zMin");
+      }
+      until(() -> desk.status().get().kind() != LinkStatus.Kind.UP);
+      assertThat(desk.status().get().held()).isTrue();
+      assertThat(desk.seen()).isNotEmpty();
+      assertThat(desk.seen().values()).containsOnly(ContactState.UNKNOWN);
+      assertThat(Expectation.disagreeing(heron, desk)).isEmpty();
+    }
+  }
+
+  /** A machine whose z min is triggered, whatever it is asked. */
+  private static void answer(Socket line) {
+    try (BufferedReader asked =
+        new BufferedReader(
+            new InputStreamReader(line.getInputStream(), StandardCharsets.US_ASCII))) {
+      while (asked.readLine() != null) {
+        line.getOutputStream()
+            .write(
+                "x_min: open\ny_min: open\nz_min: TRIGGERED\nok\n"
+                    .getBytes(StandardCharsets.US_ASCII));
+      }
+    } catch (IOException gone) {
+      return;
+    }
+  }
+
+  @Test
+  void aLineThatOpensWhileTheWindowClosesIsClosedAgain() throws Exception {
+    LinkedBlockingQueue<Runnable> opening = new LinkedBlockingQueue<>();
+    AtomicBoolean closed = new AtomicBoolean();
+    LinkDesk late =
+        new LinkDesk(
+            task -> {
+              if (closed.get()) {
+                throw new RejectedExecutionException("the window is closed");
+              }
+              opening.add(task);
+            },
+            Runnable::run);
+    try (ServerSocket board = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      late.connect(heron, PortAddress.parse("tcp://127.0.0.1:" + board.getLocalPort()), 20);
+      late.close();
+      closed.set(true);
+      opening.take().run();
+      try (Socket line = board.accept()) {
+        line.setSoTimeout((int) TimeUnit.SECONDS.toMillis(60));
+        assertThat(ended(line)).as("the line is given up").isTrue();
+      }
+    }
+    assertThat(late.status().get()).isEqualTo(LinkStatus.none());
+  }
+
+  private static boolean ended(Socket line) throws IOException {
+    try {
+      while (line.getInputStream().read() >= 0) {
+        // What was said before it was given up.
+      }
+    } catch (SocketTimeoutException open) {
+      return false;
+    } catch (IOException reset) {
+      return true;
+    }
+    return true;
   }
 
   @Test
