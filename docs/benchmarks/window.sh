@@ -2,7 +2,7 @@
 # Measures the window, headless: a keystroke to findings and plan with 10,000 settings more in the
 # folder, in a header of their own and in the header that is edited; twelve strips at 50 Hz; a log of
 # 1,000,000 lines, as fast as full-speed USB carries them and as fast as they are read; the first window against a bare one, without and with an archive of classes.
-# usage: docs/benchmarks/window.sh [keystroke|streams|start|classes]   (after: mvn -q -B test-compile)
+# usage: docs/benchmarks/window.sh [keystroke|keystroke-own|keystroke-same|streams|start|classes]   (after: mvn -q -B test-compile)
 set -eu
 cd "$(dirname "$0")/../.."
 mvn -o -q -B dependency:build-classpath -Dmdep.includeScope=test -Dmdep.outputFile=target/test.classpath
@@ -27,10 +27,8 @@ if [ "$what" = classes ]; then
   exit
 fi
 uptime
-if [ "$what" = all ] || [ "$what" = keystroke ]; then
-  run keystroke
-  run keystroke-same
-fi
+case $what in all | keystroke | keystroke-own) run keystroke ;; esac
+case $what in all | keystroke | keystroke-same) run keystroke-same ;; esac
 if [ "$what" = all ] || [ "$what" = streams ]; then
   run trace
   run log-usb

@@ -20,7 +20,12 @@ import javafx.scene.control.TextField;
  */
 final class KeystrokeBenchmark {
   private static final int KEYSTROKES = 1000;
+
+  /** Somebody who works on a profile has typed some keys before. */
   private static final int WARM_UP = 150;
+
+  private static final int CONTROLS = 400;
+  private static final long CONTROL_NANOSECONDS = 5_000_000;
 
   private final Random chance = new Random(7);
   private final PrinterDesk desk;
@@ -72,6 +77,7 @@ final class KeystrokeBenchmark {
     fx(() -> desk.stage().set(Stage.WRITE));
     until(() -> scene.lookup("#diff") != null);
     series("Write", text -> desk.values().edit("axes.x.stepsPerMm", Double.valueOf(text)));
+    control();
   }
 
   private interface Typing {
@@ -108,9 +114,28 @@ final class KeystrokeBenchmark {
     }
     Figures.report(where + ": the edit itself, ms", inEdit);
     Figures.report(where + ": keystroke to findings and plan laid out, ms", shown);
+    Figures.report(where + ": of it the toolkit's thread has a core, ms", parts.ownWork());
     Figures.report(where + ": the same, to the end of painting, ms", painted);
     parts.report(where);
     Figures.report(where + ": the same, at the toolkit's 60 beats a second, ms", withBeat);
+  }
+
+  /** What this machine makes of a fixed piece of work, with nothing of the window's under way. */
+  private void control() throws Exception {
+    List<Double> took = new ArrayList<>();
+    for (int i = 0; i < CONTROLS; i++) {
+      Thread.sleep(60 + chance.nextInt(17));
+      fx(
+          () -> {
+            long begun = System.nanoTime();
+            long until = KeystrokeParts.processor() + CONTROL_NANOSECONDS;
+            while (KeystrokeParts.processor() < until) {
+              Thread.onSpinWait();
+            }
+            took.add((System.nanoTime() - begun) / 1e6);
+          });
+    }
+    Figures.report("control: 5 ms of processor on the toolkit's thread take, ms", took);
   }
 
   private boolean complete() {

@@ -26,6 +26,7 @@ final class KeystrokeParts {
     STYLES("styles"),
     LAYOUT("layout"),
     WAIT("the rest: waiting for rules, plan, a core, the painting"),
+    PROCESSOR("in all of it: the toolkit's thread has a core"),
     RULES("beside it: rules"),
     PLAN("beside it: plan and its rows"),
     GARBAGE("in all of it: garbage collection");
@@ -52,6 +53,7 @@ final class KeystrokeParts {
   private double inPulses;
   private double taken;
   private long collected;
+  private long processor;
 
   /** Times what the window hands to its background and takes back. */
   Surroundings watched(Surroundings around) {
@@ -107,6 +109,7 @@ final class KeystrokeParts {
     inPulses = 0;
     taken = 0;
     collected = collected();
+    processor = processor();
     typed = System.nanoTime();
   }
 
@@ -131,6 +134,7 @@ final class KeystrokeParts {
       now.put(Part.STYLES, ms(styled - pulse));
       now.put(Part.LAYOUT, ms(end - styled));
       now.put(Part.WAIT, total - now.get(Part.EDIT) - inPulses - taken - last);
+      now.put(Part.PROCESSOR, ms(processor() - processor));
       now.put(Part.RULES, rules);
       now.put(Part.PLAN, plan);
       now.put(Part.GARBAGE, (double) (collected() - collected));
@@ -138,6 +142,16 @@ final class KeystrokeParts {
       totals.add(total);
     }
     return total;
+  }
+
+  /** Time that this thread has had a core, nanoseconds. */
+  static long processor() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  }
+
+  /** How long the toolkit's thread worked for each keystroke, whoever else had the core. */
+  List<Double> ownWork() {
+    return all.stream().map(parts -> parts.get(Part.PROCESSOR)).toList();
   }
 
   static long collected() {
@@ -167,6 +181,7 @@ final class KeystrokeParts {
         order.subList(order.size() * 45 / 100, Math.max(1, order.size() * 55 / 100));
     System.out.printf(
         "  %s: where the time went, ms %28s %10s%n", where, "middle 10 %", "slowest 1 %");
+    System.out.println("    the slowest were numbers " + slowest + " of " + all.size());
     for (Part part : Part.values()) {
       System.out.printf(
           Locale.ROOT,

@@ -34,7 +34,7 @@ final class PulseMeter {
           @Override
           public void handle(long now) {
             begun = System.nanoTime();
-            processorBefore = processor();
+            processorBefore = KeystrokeParts.processor();
             collectedBefore = KeystrokeParts.collected();
             loadedBefore = loaded();
             if (running && before != 0) {
@@ -57,12 +57,12 @@ final class PulseMeter {
                       ms,
                       (begun - since) / 1e9,
                       (laidOut - begun) / 1e6,
-                      (processor() - processorBefore) / 1e6,
+                      (KeystrokeParts.processor() - processorBefore) / 1e6,
                       KeystrokeParts.collected() - collectedBefore,
                       loaded() - loadedBefore));
             }
             work.add(ms);
-            ofProcessor.add((processor() - processorBefore) / 1e6);
+            ofProcessor.add((KeystrokeParts.processor() - processorBefore) / 1e6);
           }
         });
   }
@@ -72,11 +72,6 @@ final class PulseMeter {
     running = true;
     before = 0;
     since = System.nanoTime();
-  }
-
-  /** Time that the toolkit's thread has had a core, nanoseconds. */
-  private static long processor() {
-    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
   private static long loaded() {
