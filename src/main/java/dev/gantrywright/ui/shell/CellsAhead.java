@@ -33,13 +33,17 @@ final class CellsAhead extends AnimationTimer {
     list.applyCss();
     list.layout();
     if (made >= count) {
-      done();
+      stop();
+      list.getItems().clear();
     }
   }
 
   /** The list is to show something now, or nobody will look at it any more. */
   void done() {
     stop();
-    list.getItems().clear();
+    if (made > 0 && made < count) {
+      made = count;
+      list.getItems().clear();
+    }
   }
 }
