@@ -149,7 +149,10 @@ final class DeskView implements Subscription {
             .state()
             .listen(
                 state ->
-                    outcome(Stage.BUILD, state.kind() == BuildState.Kind.RUNNING, WorkState.of(state))));
+                    outcome(
+                        Stage.BUILD,
+                        state.kind() == BuildState.Kind.RUNNING,
+                        WorkState.of(state))));
     subscriptions.add(
         load.state().listen(state -> outcome(Stage.LOAD, state.busy(), WorkState.of(state))));
     past = new PastKeeper(desk, build, around.clock(), around.background(), around.view());

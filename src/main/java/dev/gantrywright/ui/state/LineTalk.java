@@ -37,9 +37,7 @@ final class LineTalk {
         .ifPresent(
             session -> {
               said.set(Texts.of("stop.sent"));
-              session
-                  .stop()
-                  .thenAccept(outcome -> view.execute(() -> said.set(outcome.advice())));
+              session.stop().thenAccept(outcome -> view.execute(() -> said.set(outcome.advice())));
               armed.set(false);
             });
   }

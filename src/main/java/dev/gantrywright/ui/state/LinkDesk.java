@@ -331,8 +331,7 @@ public final class LinkDesk implements AutoCloseable {
    * @param file the profile's; null where it is in none
    */
   public void prove(PrinterProfile profile, Path file) {
-    session()
-        .ifPresent(session -> proof.run(profile, file, session, touched.get(), said()::set));
+    session().ifPresent(session -> proof.run(profile, file, session, touched.get(), said()::set));
   }
 
   /**
