@@ -2,6 +2,7 @@ package dev.gantrywright.image;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -27,6 +28,8 @@ public final class ImageBytes {
       return in.readNBytes(ImageReader.LARGEST_FILE + 1);
     } catch (NoSuchFileException missing) {
       throw new IOException(file + ": no such file; build it, or choose another", missing);
+    } catch (AccessDeniedException locked) {
+      throw new IOException(file + ": may not be read; check its permissions", locked);
     } catch (IOException unreadable) {
       throw new IOException(file + ": cannot be read: " + unreadable.getMessage(), unreadable);
     }

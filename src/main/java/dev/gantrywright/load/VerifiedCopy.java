@@ -2,6 +2,7 @@ package dev.gantrywright.load;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -170,6 +171,9 @@ public final class VerifiedCopy {
   }
 
   private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "permission denied";
+    }
     String text = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     return text.lines().findFirst().orElse("no reason given");
   }

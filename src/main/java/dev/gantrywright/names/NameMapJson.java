@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -109,7 +110,10 @@ public final class NameMapJson {
       Files.move(
           partial, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException failed) {
-      String why = failed instanceof NoSuchFileException ? "no such folder" : failed.getMessage();
+      String why =
+          failed instanceof NoSuchFileException
+              ? "no such folder"
+              : failed instanceof AccessDeniedException ? "permission denied" : failed.getMessage();
       throw new NameMapException(
           file + ": cannot be written (" + why + "); choose another place", failed);
     }
