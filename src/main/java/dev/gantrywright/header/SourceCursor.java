@@ -219,7 +219,7 @@ class SourceCursor {
       return false;
     }
     int open = p + 1;
-    while (open < n && open - p <= 17 && b[open] != '(') {
+    while (open < n && open - p <= 16 && b[open] != '(') {
       int c = b[open];
       if (c == ')' || c == '\\' || c == '"' || blank(c) || lineEnd(open) > 0) {
         return false;

@@ -25,7 +25,7 @@ class ListingGoldenTest {
   @TempDir private Path dir;
 
   static Stream<String> names() {
-    return Stream.concat(Corpus.names().stream(), Stream.of("numbers.h", "queries.h"));
+    return Stream.concat(Corpus.names().stream(), Stream.of("numbers.h", "queries.h", "gnu.h"));
   }
 
   @ParameterizedTest
