@@ -57,7 +57,7 @@ class PlannedChangeTest {
 
   @Test
   void whatWouldBreakTheLineIsNoValue() {
-    for (String value : List.of("5\n#define B 1", "5 // x", "5 /*", "\"open", "5 \\", "(")) {
+    for (String value : List.of("5\n#define B 1", "5 // x", "5 /*", "\"open", "5 \\")) {
       assertThat(refused("#define A 5\n", value("A", value))).as(value).startsWith("A: ");
     }
     assertThat(refused("#define L { 1 }\n", new Change.SetElement("L", List.of(0), "1, 2", "")))

@@ -74,16 +74,16 @@ class SearchPathTest {
 
   @Test
   void aMacroMayNameTheHeader() throws IOException {
-    write("lib/fulmar/pins.h", "#define PINS 1\n");
-    write("pins.h", "#define OURS 1\n");
+    write("lib/fulmar/perch.h", "#define PERCH 1\n");
+    write("perch.h", "#define OURS 1\n");
     String text =
         """
-        #define SHEET <fulmar/pins.h>
+        #define SHEET <fulmar/perch.h>
         #include SHEET
-        #define OWN "pins.h"
+        #define OWN "perch.h"
         #include OWN
         """;
-    assertThat(listing(write("a.h", text), "lib")).contains("#define PINS 1", "#define OURS 1");
+    assertThat(listing(write("a.h", text), "lib")).contains("#define PERCH 1", "#define OURS 1");
   }
 
   @Test
