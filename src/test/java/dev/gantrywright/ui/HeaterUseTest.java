@@ -96,6 +96,22 @@ class HeaterUseTest {
   }
 
   @Test
+  void aLimitBeyondWhatTheHeaterMayHaveIsRefusedWithItsReason() throws Exception {
+    connected();
+    open.click("#heater-arm");
+    open.until(() -> desk.link().armed().get());
+    for (String limit : List.of("900", "NaN", "Infinity", "1e400")) {
+      open.type("#heater-limit", limit);
+      assertThat(open.find("#heater-begin").orElseThrow().isDisabled()).as(limit).isTrue();
+    }
+    open.type("#heater-limit", "900");
+    open.until(() -> words("#heater-standing").startsWith("900 °C is too much: hotend may go up"));
+    open.type("#heater-limit", "60");
+    open.until(() -> words("#heater-standing").startsWith("Connect, look that nothing"));
+    assertThat(open.find("#heater-begin").orElseThrow().isDisabled()).isFalse();
+  }
+
+  @Test
   void theStopKeyEndsARun() throws Exception {
     connected();
     open.click("#heater-arm");

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.prove;
 
+import dev.gantrywright.app.HeatCeiling;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.machine.Heater;
 import dev.gantrywright.prove.StepResponse;
@@ -49,6 +50,7 @@ final class HeaterRun extends VBox {
   private HeaterJob job;
   private String derivedOn = "";
   private String derivedOff = "";
+  private String refusal = "";
 
   HeaterRun(PrinterDesk desk, Growing growing, Recorded recorded) {
     super(8);
@@ -83,12 +85,34 @@ final class HeaterRun extends VBox {
     derive();
   }
 
+  private Heater described() {
+    return desk.profile().heaters().get(heater.getText().strip());
+  }
+
   private String allowed() {
-    Heater found = desk.profile().heaters().get(heater.getText());
+    Heater found = described();
     boolean known = found != null && found.maximum() != null;
     return known
-        ? String.format(Locale.ROOT, "%.0f", Math.max(30, found.maximum() - MARGIN))
+        ? String.format(Locale.ROOT, "%.0f", Math.max(30, ceiling().celsius() - MARGIN))
         : "80";
+  }
+
+  private HeatCeiling ceiling() {
+    return HeatCeiling.of(described());
+  }
+
+  /** Says what the limit may be where the one asked for is hotter; empty where it is not. */
+  private String tooHot() {
+    Double highest = number(limit);
+    HeatCeiling ceiling = ceiling();
+    return highest == null || highest <= ceiling.celsius()
+        ? ""
+        : Texts.of(
+            "heater.tooHot",
+            limit.getText().strip(),
+            heater.getText().strip(),
+            String.format(Locale.ROOT, "%.0f", Math.floor(ceiling.celsius())),
+            ceiling.why());
   }
 
   /** The practice board's own commands; a real firmware's are its user's to give. */
@@ -124,9 +148,14 @@ final class HeaterRun extends VBox {
     end.setVisible(running);
     end.setManaged(running);
     List.of(heater, power, limit, seconds, on, off).forEach(field -> field.setDisable(running));
-    if (!running && standing.getText().isEmpty()) {
+    String refused = running ? "" : tooHot();
+    if (!running && (standing.getText().isEmpty() || standing.getText().equals(refusal))) {
       standing.setText(Texts.of("heater.first"));
     }
+    if (!refused.isEmpty()) {
+      standing.setText(refused);
+    }
+    refusal = refused;
   }
 
   private void arm() {
@@ -143,6 +172,7 @@ final class HeaterRun extends VBox {
             && share > 0
             && share <= 1
             && highest != null
+            && tooHot().isEmpty()
             && longest != null
             && longest > 0
             && !heater.getText().isBlank()
@@ -162,7 +192,8 @@ final class HeaterRun extends VBox {
 
   private static Double number(TextField field) {
     try {
-      return Double.valueOf(field.getText().strip().replace(',', '.'));
+      Double value = Double.valueOf(field.getText().strip().replace(',', '.'));
+      return Double.isFinite(value) ? value : null;
     } catch (NumberFormatException e) {
       return null;
     }
