@@ -45,6 +45,8 @@ public final class Pictures {
 
   private final Deque<Step> steps = new ArrayDeque<>();
   private final CountDownLatch finished = new CountDownLatch(1);
+  private volatile Throwable failure;
+  private Thread.UncaughtExceptionHandler usual;
   private Stage stage;
   private WorkbenchWindow window;
 
@@ -93,8 +95,23 @@ public final class Pictures {
     // Pictures show the workshop in the home folder of whoever reads them.
     System.setProperty("user.home", data.toString());
     try {
-      Platform.runLater(() -> begin(data));
+      // What goes wrong in the window would otherwise be waited for without end.
+      Thread.UncaughtExceptionHandler told =
+          (thread, failed) -> {
+            failure = failed;
+            finished.countDown();
+          };
+      Platform.runLater(
+          () -> {
+            usual = Thread.currentThread().getUncaughtExceptionHandler();
+            Thread.currentThread().setUncaughtExceptionHandler(told);
+            begin(data);
+          });
       finished.await();
+      Platform.runLater(() -> Thread.currentThread().setUncaughtExceptionHandler(usual));
+      if (failure != null) {
+        throw new IllegalStateException("the walk through the window ended early", failure);
+      }
     } finally {
       System.setProperty("user.home", home);
     }
