@@ -6,6 +6,7 @@ import dev.gantrywright.names.NameEntry;
 import dev.gantrywright.names.NameMap;
 import dev.gantrywright.names.NameMapJson;
 import dev.gantrywright.ui.state.PrinterDesk;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -37,11 +38,23 @@ class NamesUseTest {
     open.until(this::read);
   }
 
-  /** So that learning asks again, as it does in a folder that nobody has settled. */
+  /**
+   * So that learning asks, as it does in a folder that nobody has settled and whose speeds do not
+   * say what they are.
+   */
   private void forgetWhatTheOwnerSettled() throws Exception {
+    Path header = open.workshop().resolve("rookery-2.3/config/roost.h");
+    String lines = Files.readString(header, StandardCharsets.ISO_8859_1);
+    Files.writeString(
+        header,
+        lines.replace("STRIDE_TOP ", "STRIDE_ROW ").replace("// highest speed, mm/s", "// mm/s"),
+        StandardCharsets.ISO_8859_1);
     Path map = open.workshop().resolve("rookery-2.3.names.json");
     String text = Files.readString(map);
-    Files.writeString(map, text.replaceAll(",\\s+\"(by|confirmed)\" : [\"a-z]+", ""));
+    Files.writeString(
+        map,
+        text.replace("STRIDE_TOP", "STRIDE_ROW")
+            .replaceAll(",\\s+\"(by|confirmed)\" : [\"a-z]+", ""));
   }
 
   @AfterEach
