@@ -82,6 +82,52 @@ class CutOffTest {
     assertThat(cut).isEmpty();
   }
 
+  /** The rows of a list are left out of the walk above; these hold what must be read whole. */
+  @ParameterizedTest
+  @CsvSource({"1280, 720, 1", "1280, 720, 2", "1920, 1080, 1", "1920, 1080, 2"})
+  void everyFindingIsReadWhole(int width, int height, double zoom) throws Exception {
+    open.run(
+        () -> {
+          var window = open.window().scene().getWindow();
+          window.setWidth(width);
+          window.setHeight(height);
+          open.window().rezoom(zoom);
+          desk.stage().set(Stage.CHECK);
+        });
+    open.until(() -> open.window().scene().getWidth() == width);
+    Set<String> cut = new LinkedHashSet<>();
+    Set<String> read = new LinkedHashSet<>();
+    for (int i = 0; i < desk.notes().size(); i++) {
+      int at = i;
+      open.run(
+          () -> {
+            ListView<?> list = (ListView<?>) open.window().scene().lookup("#findings");
+            list.scrollTo(at);
+            layout();
+            for (Node cell : list.lookupAll(".note-cell")) {
+              if (cell instanceof ListCell<?> shown && !shown.isEmpty() && shown.isVisible()) {
+                whole(shown, read, cut);
+              }
+            }
+          });
+    }
+    assertThat(cut).isEmpty();
+    desk.notes().forEach(note -> assertThat(read).contains(note.text()));
+  }
+
+  private static void whole(ListCell<?> cell, Set<String> read, Set<String> cut) {
+    Bounds room = cell.localToScene(cell.getLayoutBounds());
+    for (Node each : cell.lookupAll(".label")) {
+      Labeled label = (Labeled) each;
+      shortened(label, "list", cut);
+      Bounds at = label.localToScene(label.getLayoutBounds());
+      if (at.getMaxY() > room.getMaxY() + SLACK || at.getMaxX() > room.getMaxX() + SLACK) {
+        cut.add(named(label) + " stands out of its row");
+      }
+      read.add(label.getText());
+    }
+  }
+
   /** A name that no header has room for gives way to Stop and the tools. */
   @ParameterizedTest
   @ValueSource(doubles = {1, 2})

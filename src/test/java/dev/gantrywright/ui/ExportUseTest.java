@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.header.Setting;
+import dev.gantrywright.ui.state.DiffRow;
 import dev.gantrywright.ui.state.FoundSetting;
 import dev.gantrywright.ui.state.PrinterDesk;
+import dev.gantrywright.ui.state.Stage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +15,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -97,8 +101,51 @@ class ExportUseTest {
           ListView<?> list = (ListView<?>) open.window().scene().lookup("#diff");
           return list != null && list.getSelectionModel().getSelectedItem() != null;
         });
-    open.press(javafx.scene.input.KeyCode.ENTER);
+    open.press(KeyCode.ENTER);
     open.until(() -> desk.part().get().equals("serial"));
+  }
+
+  @Test
+  void atTwiceTheSizeEachChangedLineHasItsCauseBelowIt() throws Exception {
+    open.run(() -> open.window().rezoom(2));
+    open.until(() -> rows().stream().anyMatch(row -> row.kind() == DiffRow.Kind.REASON));
+    List<DiffRow> rows = open.on(this::rows);
+    int changed = 0;
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i).kind() == DiffRow.Kind.CHANGED) {
+        changed++;
+        assertThat(rows.get(i + 1).kind()).isEqualTo(DiffRow.Kind.REASON);
+        assertThat(rows.get(i + 1).cause()).isEqualTo(rows.get(i).cause()).isNotBlank();
+        assertThat(rows.get(i + 1).path()).isEqualTo(rows.get(i).path());
+      }
+    }
+    assertThat(changed).isEqualTo(desk.planned().get().plan().orElseThrow().lines().size());
+    open.run(() -> desk.goToLine("serial.baud"));
+    open.until(() -> diff().getSelectionModel().getSelectedItem() != null);
+    DiffRow line = open.on(() -> (DiffRow) diff().getSelectionModel().getSelectedItem());
+    assertThat(line.kind()).isEqualTo(DiffRow.Kind.CHANGED);
+    open.until(() -> words().contains(line.cause()));
+    open.press(KeyCode.DOWN);
+    open.press(KeyCode.ENTER);
+    open.until(() -> desk.part().get().equals("serial"));
+    open.run(() -> open.window().rezoom(1));
+    open.run(() -> desk.stage().set(Stage.WRITE));
+    open.until(() -> rows().stream().noneMatch(row -> row.kind() == DiffRow.Kind.REASON));
+  }
+
+  private ListView<?> diff() {
+    return (ListView<?>) open.window().scene().lookup("#diff");
+  }
+
+  private List<DiffRow> rows() {
+    return diff() == null
+        ? List.of()
+        : diff().getItems().stream().map(DiffRow.class::cast).toList();
+  }
+
+  /** What is drawn whole in the list. */
+  private List<String> words() {
+    return diff().lookupAll(".text").stream().map(node -> ((Text) node).getText()).toList();
   }
 
   @Test

@@ -40,7 +40,8 @@ public final class Pictures {
               + " describe-board describe-printer describe-heaters-bed describe-build names"
               + " names-pick names-boards names-zoom check write build load prove write-done"
               + " build-done load-done prove-proof write-settings palette keys log zoom"
-              + " zoom-describe zoom-check zoom-write zoom-build zoom-load zoom-prove")
+              + " zoom-board zoom-endstop zoom-describe zoom-check zoom-write zoom-build zoom-load"
+              + " zoom-prove zoom-log")
           .split(" ");
 
   private final Deque<Step> steps = new ArrayDeque<>();
@@ -185,7 +186,17 @@ public final class Pictures {
       buildThrough(workshop, tail);
     }
     if (any(
-        tail, "prove-proof", "write-settings", "palette", "keys", "log", "zoom", "zoom-check")) {
+        tail,
+        "prove-proof",
+        "write-settings",
+        "palette",
+        "keys",
+        "log",
+        "zoom",
+        "zoom-board",
+        "zoom-check",
+        "zoom-write",
+        "zoom-log")) {
       floating(tail);
     }
   }
@@ -206,6 +217,7 @@ public final class Pictures {
     step(() -> true, () -> window.scene().lookup("#write-settings"));
     step(() -> true, this::settings);
     shot("write-settings" + tail);
+    step(() -> true, () -> toggle("#write-changes"));
     step(() -> true, () -> new WindowActs(window).find());
     shot("palette" + tail);
     step(
@@ -230,10 +242,18 @@ public final class Pictures {
           window.rezoom(2);
         });
     shot("zoom" + tail);
+    step(() -> true, () -> part("board"));
+    shot("zoom-board" + tail);
+    step(() -> true, () -> part("endstops.zMin"));
+    shot("zoom-endstop" + tail);
+    step(() -> true, () -> part("axes.x"));
     for (var each : dev.gantrywright.ui.state.Stage.values()) {
       step(() -> true, () -> window.printer().orElseThrow().stage().set(each));
       shot("zoom-" + each.name().toLowerCase(java.util.Locale.ROOT) + tail);
     }
+    step(() -> true, () -> window.desk().orElseThrow().line().pull());
+    shot("zoom-log" + tail);
+    step(() -> true, () -> window.desk().orElseThrow().line().pull());
     step(() -> true, () -> window.rezoom(1));
   }
 

@@ -37,6 +37,9 @@ import javafx.scene.layout.VBox;
 public final class CheckView extends Beside implements Subscription {
   private static final double CHOICE = 196;
 
+  /** Of the list: two findings of two lines each, pixels. */
+  private static final double LEAST = 162;
+
   private final PrinterDesk desk;
   private final ObservableList<MarginNote> rows = FXCollections.observableArrayList();
   private final ListView<MarginNote> list = new ListView<>(rows);
@@ -59,7 +62,6 @@ public final class CheckView extends Beside implements Subscription {
     this.desk = desk;
     detail = new NoteDetail(desk, waive);
     applySafe = Pieces.button("apply-safe", "", "act", desk::applySafe);
-    list.setFixedCellSize(54);
     list.setCellFactory(view -> new NoteCell());
     list.setPlaceholder(empty);
     list.setId("findings");
@@ -72,7 +74,7 @@ public final class CheckView extends Beside implements Subscription {
             applyFirst();
           }
         });
-    list.setMinHeight(3 * list.getFixedCellSize());
+    list.setMinHeight(LEAST);
     VBox.setVgrow(list, Priority.ALWAYS);
     VBox middle = new VBox(10, heading(), filters(), list);
     middle.getStyleClass().add("form");

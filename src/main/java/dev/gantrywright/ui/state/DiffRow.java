@@ -3,7 +3,8 @@ package dev.gantrywright.ui.state;
 /**
  * One row of what would be written.
  *
- * @param kind heading of a file, unchanged line, changed line, or a fold of unchanged lines
+ * @param kind heading of a file, unchanged line, changed line, a fold of unchanged lines, or the
+ *     reason for the line above or the lines below it, where the view has no margin for it
  * @param file relative to the folder
  * @param line from 1 in the file before the change; 0 where it has none
  * @param before the line as it stands
@@ -26,7 +27,8 @@ public record DiffRow(
     FILE,
     SAME,
     CHANGED,
-    FOLD
+    FOLD,
+    REASON
   }
 
   /** First character that differs, counted from 0. */

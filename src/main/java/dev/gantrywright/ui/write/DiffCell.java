@@ -4,24 +4,30 @@ import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.DiffRow;
 import dev.gantrywright.ui.theme.Pieces;
 import java.util.function.Consumer;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 
 /**
  * One row: a line that stays runs through; one that changes forks into what stands in the folder
- * and what will stand there, with what causes it in the margin.
+ * and what will stand there, with what causes it in the margin, or in a row below where there is no
+ * room for a margin.
  */
 final class DiffCell extends ListCell<DiffRow> {
   static final double HEIGHT = 24;
   private static final double NUMBER = 48;
   private static final double CAUSE = 250;
+
+  /** A list that is narrower has no room for a margin beside two branches, pixels. */
+  private static final double LEAST_FOR_MARGIN = 790;
 
   /** Between the two branches of a fork. */
   private static final double FORK = 28;
@@ -35,6 +41,8 @@ final class DiffCell extends ListCell<DiffRow> {
   private final Label note = Pieces.label("", "quiet", "small");
   private final Pane sides = new Sides();
   private final HBox headRow = Pieces.row(16, heading, note);
+  private final Label reason = Pieces.label("", "small");
+  private final HBox reasonRow = new HBox(reason);
 
   /**
    * @param open called with the profile field of a changed row that was clicked
@@ -42,6 +50,12 @@ final class DiffCell extends ListCell<DiffRow> {
   DiffCell(Consumer<String> open) {
     getStyleClass().add("diff-cell");
     becomes.setAlignment(Pos.CENTER);
+    reason.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(reason, Priority.ALWAYS);
+    reasonRow.setAlignment(Pos.CENTER_LEFT);
+    reasonRow.setPadding(new Insets(0, 0, 0, NUMBER + CodeLine.EDGE));
+    reasonRow.setMinWidth(0);
+    reasonRow.setPrefWidth(1);
     sides.getChildren().addAll(number, before, becomes, after, cause);
     setOnMouseClicked(
         click -> {
@@ -66,12 +80,32 @@ final class DiffCell extends ListCell<DiffRow> {
     switch (row.kind()) {
       case FILE -> head(row.before(), row.after());
       case FOLD -> head("", row.before());
+      case REASON -> reason(row);
       default -> line(row);
     }
     setAccessibleText(
-        row.kind() == DiffRow.Kind.CHANGED
-            ? row.line() + ": " + row.after().strip() + ", " + row.cause()
-            : row.before());
+        switch (row.kind()) {
+          case CHANGED -> row.line() + ": " + row.after().strip() + ", " + row.cause();
+          case REASON -> row.cause();
+          default -> row.before();
+        });
+  }
+
+  /** Whether a list of this width has a margin for what causes a line. */
+  static boolean hasMargin(double width) {
+    return width >= LEAST_FOR_MARGIN;
+  }
+
+  private void reason(DiffRow row) {
+    reason(reason, row.cause(), row.faded().isEmpty());
+    setGraphic(reasonRow);
+  }
+
+  private static void reason(Label label, String words, boolean causes) {
+    label.setText(words);
+    Pieces.style(label, "quiet", !causes);
+    Pieces.style(label, "accent-text", causes);
+    label.setGraphic(causes || words.isEmpty() ? null : Mark.OPEN.sign(8));
   }
 
   private void head(String words, String quiet) {
@@ -91,10 +125,7 @@ final class DiffCell extends ListCell<DiffRow> {
     }
     after.setVisible(changed);
     becomes.setVisible(changed);
-    cause.setText(changed ? row.cause() : row.faded());
-    Pieces.style(cause, "quiet", !changed);
-    Pieces.style(cause, "accent-text", changed);
-    cause.setGraphic(changed ? null : row.faded().isEmpty() ? null : Mark.OPEN.sign(8));
+    reason(cause, changed ? row.cause() : row.faded(), changed);
     setGraphic(sides);
   }
 
@@ -103,7 +134,8 @@ final class DiffCell extends ListCell<DiffRow> {
     @Override
     protected void layoutChildren() {
       double width = getWidth();
-      double margin = width > 760 ? CAUSE : 0;
+      double margin = hasMargin(getListView().getWidth()) ? CAUSE : 0;
+      cause.setVisible(margin > 0);
       double room = width - NUMBER - margin - 16;
       double branch = (room - FORK) / 2;
       number.resizeRelocate(0, 4, NUMBER - 12, HEIGHT - 8);

@@ -36,6 +36,9 @@ public final class WriteView extends VBox implements Subscription {
   /** A line of text that is read without moving the head, pixels. */
   private static final double EMPTY = 560;
 
+  /** Of the list: nine rows, a changed line with what stands around it, pixels. */
+  private static final double LEAST = 9 * DiffCell.HEIGHT;
+
   private final PrinterDesk desk;
   private final ObservableList<DiffRow> rows = FXCollections.observableArrayList();
   private final ListView<DiffRow> list = new ListView<>(rows);
@@ -51,6 +54,7 @@ public final class WriteView extends VBox implements Subscription {
   private final ExportBar export;
   private final Subscriptions subscriptions = new Subscriptions();
   private List<DiffRow> shown;
+  private boolean margin = true;
 
   /**
    * @param open opens a folder in the system's own window
@@ -70,6 +74,7 @@ public final class WriteView extends VBox implements Subscription {
     nothing.setAlignment(Pos.CENTER);
     nothing.setMaxWidth(EMPTY);
     list.setPlaceholder(nothing);
+    list.widthProperty().addListener((o, before, now) -> widened(now.doubleValue()));
     list.setId("diff");
     list.setAccessibleText(Texts.of("write.changes"));
     list.getStyleClass().add("sheet-list");
@@ -86,9 +91,11 @@ public final class WriteView extends VBox implements Subscription {
     lines.setOnAction(click -> choose(lines));
     whole.setOnAction(click -> choose(whole));
     every.setOnAction(click -> choose(every));
+    lines.setId("write-changes");
+    whole.setId("write-whole");
     every.setId("write-settings");
     VBox.setVgrow(place, Priority.ALWAYS);
-    place.setMinHeight(120);
+    place.setMinHeight(LEAST);
     place.getChildren().setAll(list);
     getChildren()
         .addAll(
@@ -99,6 +106,16 @@ public final class WriteView extends VBox implements Subscription {
             place);
     subscriptions.add(desk.planned().observe(this::show));
     subscriptions.add(desk.line().observe(this::jump));
+  }
+
+  /** Without room for a margin the reasons stand in rows of their own. */
+  private void widened(double width) {
+    boolean room = DiffCell.hasMargin(width);
+    if (room != margin) {
+      margin = room;
+      shown = null;
+      show(desk.planned().get());
+    }
   }
 
   private void choose(ToggleButton chosen) {
@@ -132,7 +149,7 @@ public final class WriteView extends VBox implements Subscription {
     }
     shown = next;
     PatchPlan made = plan.get();
-    patch(next);
+    patch(margin ? next : DiffRows.withReasons(next));
     long files = made.lines().stream().map(line -> line.file()).distinct().count();
     summary.setText(
         made.lines().isEmpty()
