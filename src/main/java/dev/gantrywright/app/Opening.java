@@ -2,6 +2,7 @@ package dev.gantrywright.app;
 
 import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.header.FolderException;
+import dev.gantrywright.header.Progress;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.BoardStore;
 import dev.gantrywright.machine.PrinterProfile;
@@ -15,6 +16,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Opens a printer with its board sheet, firmware folder and name map. Parts that several printers
@@ -51,11 +53,22 @@ public final class Opening {
 
   /** Opens the parts of a profile that is already read. */
   public OpenPrinter open(Path file, PrinterProfile profile, Path folder) {
+    return open(file, profile, folder, Progress.none());
+  }
+
+  /**
+   * Opens the parts of a profile that is already read.
+   *
+   * @param progress told of each file of the firmware folder, where this instance has not read it
+   *     yet; what it throws ends the reading
+   */
+  public OpenPrinter open(Path file, PrinterProfile profile, Path folder, Progress progress) {
     List<String> problems = new ArrayList<>();
     BoardSheet sheet = part(sheets, file, profile.board().sheet(), BoardStore::read, problems);
     List<String> inVain = new ArrayList<>();
     Path chosen = folder != null ? folder : beside(file, profile.build().folder(), inVain);
-    FirmwareFolder firmware = part(folders, chosen, FirmwareFolder::read, inVain);
+    FirmwareFolder firmware =
+        part(folders, chosen, at -> FirmwareFolder.read(at, Map.of(), progress), inVain);
     UnreadFolder unread =
         inVain.isEmpty()
             ? null

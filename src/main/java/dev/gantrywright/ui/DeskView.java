@@ -18,6 +18,7 @@ import dev.gantrywright.ui.prove.ProveView;
 import dev.gantrywright.ui.record.RecordBox;
 import dev.gantrywright.ui.record.RecordDesk;
 import dev.gantrywright.ui.shell.Bench;
+import dev.gantrywright.ui.shell.FolderStrip;
 import dev.gantrywright.ui.shell.HeaderBar;
 import dev.gantrywright.ui.shell.LinePanel;
 import dev.gantrywright.ui.shell.RouteBar;
@@ -76,6 +77,7 @@ final class DeskView implements Subscription {
   private final RouteBar route;
   private final PlanColumn plan;
   private final LinePanel line;
+  private final FolderStrip folder;
   private final Bench bench;
   private final NamesDesk names;
   private final UndoSteps steps;
@@ -160,7 +162,8 @@ final class DeskView implements Subscription {
     record = new RecordDesk(desk, around.clock(), around.background(), around.view());
     subscriptions.add(past.kept().listen(count -> record.look()));
     stages.put(Stage.PROVE, () -> prove(tones, show));
-    bench = new Bench(header, route, plan, stages, line);
+    folder = new FolderStrip(desk.folder());
+    bench = new Bench(header, route, folder, plan, stages, line);
     observe();
     stations();
     keeper.restore(kept);
@@ -225,6 +228,7 @@ final class DeskView implements Subscription {
                   title();
                   stations();
                 }));
+    subscriptions.add(desk.folder().state().listen(state -> title()));
     subscriptions.add(
         desk.link()
             .status()
@@ -257,7 +261,8 @@ final class DeskView implements Subscription {
     if (printer.folder() != null) {
       about
           .append(about.isEmpty() ? "" : " · ")
-          .append(printer.folder().root().toAbsolutePath().normalize().getFileName());
+          .append(printer.folder().root().toAbsolutePath().normalize().getFileName())
+          .append(desk.folder().state().get().current() ? "" : Texts.of("folder.former"));
     }
     header.printer(printer.title(), about.toString());
   }
@@ -336,6 +341,7 @@ final class DeskView implements Subscription {
 
   @Override
   public void close() {
+    folder.close();
     keeper.close();
     names.close();
     past.close();

@@ -105,6 +105,13 @@ final class RareStates {
       Files.write(config.resolve("plumage" + file + ".h"), text.toString().getBytes(ISO_8859_1));
     }
     at.openPrinter(at.data.resolve("printers/heron.printer.json"));
+    StatePictures.run(() -> at.desk().values().edit("build.folder", "./rookery-2.3"));
+    StatePictures.run(() -> at.desk().part().set("build"));
+    StatePictures.until(() -> at.window.scene().lookup("#folder-strip").isVisible());
+    at.shotNow("folder-reading");
+    StatePictures.run(() -> at.press("#folder-cancel"));
+    at.shot("folder-stopped");
+    StatePictures.run(() -> at.desk().values().undo());
     StatePictures.run(() -> at.desk().part().set("names"));
     StatePictures.until(() -> at.window.scene().lookup("#names-learn") != null);
     StatePictures.until(() -> !at.window.scene().lookup("#names-learn").isDisabled());

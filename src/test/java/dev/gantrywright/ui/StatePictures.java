@@ -58,12 +58,20 @@ public final class StatePictures {
   }
 
   private void take() throws Exception {
+    if (Boolean.getBoolean("states.rare")) {
+      rare();
+      return;
+    }
     empty();
     bare();
     folderGone();
     missingTool();
     cards();
     line();
+    rare();
+  }
+
+  private void rare() throws Exception {
     RareStates rare = new RareStates(this);
     rare.longNames();
     rare.manyFindings();

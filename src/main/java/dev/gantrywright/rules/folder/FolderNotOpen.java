@@ -44,8 +44,6 @@ public final class FolderNotOpen implements Check {
     if (unread.stated() == null || unread.stated().equals(stated)) {
       return unread.why();
     }
-    return stated == null || stated.isBlank()
-        ? ""
-        : stated + " was not looked for yet; save, and open the printer again";
+    return stated == null || stated.isBlank() ? "" : stated + " has not been read yet";
   }
 }

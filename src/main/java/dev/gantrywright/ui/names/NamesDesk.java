@@ -36,8 +36,11 @@ public final class NamesDesk implements Subscription {
   private final Cell<NamesState> state = new Cell<>(NamesState.of(NamesState.Kind.IDLE));
   private final Cell<String> said = new Cell<>("");
   private final NamesFile file;
+  private final Subscription follow;
+  private FirmwareFolder read;
   private FolderStudy study;
   private AtomicBoolean stop = new AtomicBoolean();
+  private boolean begun;
   private boolean closed;
 
   /**
@@ -58,6 +61,8 @@ public final class NamesDesk implements Subscription {
     NameMap names = desk.opened().get().names();
     history = new Cell<>(History.of(names == null ? NameMap.EMPTY : names));
     file = new NamesFile(desk, background, view, said);
+    read = desk.opened().get().folder();
+    follow = desk.opened().listen(opened -> follow(opened.folder()));
   }
 
   public Cell<History<NameMap>> history() {
@@ -83,10 +88,25 @@ public final class NamesDesk implements Subscription {
 
   /** Reads the folder where that has not happened; a folder without a map gets one proposed. */
   void begin() {
+    begun = true;
     if (folder().isEmpty()) {
       state.set(NamesState.of(NamesState.Kind.NO_FOLDER));
     } else if (state.get().kind() == NamesState.Kind.IDLE) {
       read(map(), map().fields().isEmpty() ? Texts.of("names.did.learned") : "");
+    }
+  }
+
+  /** Another folder is open: what was learned of the former one says nothing of it. */
+  private void follow(FirmwareFolder now) {
+    if (now == read) {
+      return;
+    }
+    read = now;
+    study = null;
+    stop.set(true);
+    state.set(NamesState.of(now == null ? NamesState.Kind.NO_FOLDER : NamesState.Kind.IDLE));
+    if (begun && now != null) {
+      begin();
     }
   }
 
@@ -138,7 +158,7 @@ public final class NamesDesk implements Subscription {
           NamesState reached = end;
           FolderStudy got = read;
           NameMap next = proposed;
-          view.execute(() -> finish(reached, got, next, label, revision));
+          view.execute(() -> finish(folder, reached, got, next, label, revision));
         });
   }
 
@@ -148,7 +168,7 @@ public final class NamesDesk implements Subscription {
       public void reached(double share) {
         view.execute(
             () -> {
-              if (state.get().kind() == NamesState.Kind.LEARNING) {
+              if (!mine.get() && state.get().kind() == NamesState.Kind.LEARNING) {
                 state.set(new NamesState(NamesState.Kind.LEARNING, share, ""));
               }
             });
@@ -162,8 +182,13 @@ public final class NamesDesk implements Subscription {
   }
 
   private void finish(
-      NamesState reached, FolderStudy read, NameMap proposed, String label, long revision) {
-    if (closed) {
+      FirmwareFolder of,
+      NamesState reached,
+      FolderStudy read,
+      NameMap proposed,
+      String label,
+      long revision) {
+    if (closed || of != this.read) {
       return;
     }
     if (reached.kind() == NamesState.Kind.READY) {
@@ -286,6 +311,7 @@ public final class NamesDesk implements Subscription {
   @Override
   public void close() {
     closed = true;
+    follow.close();
     stop.set(true);
   }
 }

@@ -14,7 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** The one surface: header, route, plan beside the stage in hand, line strip. */
+/** The one surface: header, route, folder strip, plan beside the stage in hand, line strip. */
 public final class Bench extends VBox implements Subscription {
   /** Stages beside which the machine plan stands; the others need the width. */
   private static final Set<Stage> WITH_PLAN = EnumSet.of(Stage.DESCRIBE, Stage.CHECK, Stage.PROVE);
@@ -35,6 +35,7 @@ public final class Bench extends VBox implements Subscription {
   public Bench(
       HeaderBar header,
       RouteBar route,
+      Region folder,
       Region plan,
       Map<Stage, Supplier<? extends Node>> stages,
       Region strip) {
@@ -54,7 +55,7 @@ public final class Bench extends VBox implements Subscription {
     setMinWidth(0);
     middle.setMinHeight(0);
     VBox.setVgrow(middle, Priority.ALWAYS);
-    getChildren().addAll(header, route, middle, strip);
+    getChildren().addAll(header, route, folder, middle, strip);
     widthProperty().addListener((o, before, now) -> fit());
   }
 

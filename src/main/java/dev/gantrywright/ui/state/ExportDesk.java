@@ -101,6 +101,13 @@ public final class ExportDesk {
     view.execute(() -> state.set(end));
   }
 
+  /** Another firmware folder is open: what was written from the former one is no longer news. */
+  public void forget() {
+    if (state.get().kind() != ExportState.Kind.WRITING) {
+      state.set(ExportState.idle());
+    }
+  }
+
   /** Stops before the next file; nothing is left behind. */
   public void cancel() {
     cancelled.set(true);

@@ -2,6 +2,7 @@ package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.BuiltFirmware;
 import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.app.Opening;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
@@ -11,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -20,6 +23,9 @@ import java.util.function.UnaryOperator;
 public final class PrinterDesk implements AutoCloseable {
   /** Id of the part that holds the names of the firmware folder; it has no fields of its own. */
   public static final String NAMES = "names";
+
+  /** Nobody types for so long in the middle of a folder's name. */
+  private static final long PAUSE_MILLISECONDS = 400;
 
   private final PartTable parts = PartTable.shipped();
   private final Cell<OpenPrinter> opened;
@@ -38,6 +44,7 @@ public final class PrinterDesk implements AutoCloseable {
   private final Cell<Optional<String>> line = new Cell<>(Optional.empty());
   private final Cell<Optional<MarginNote>> page = new Cell<>(Optional.empty());
   private final Subscription follow;
+  private final FolderDesk folder;
   private List<Part> allParts = List.of();
   private List<Part> allOf;
   private Map<String, Gravity> marks = Map.of();
@@ -53,6 +60,25 @@ public final class PrinterDesk implements AutoCloseable {
    */
   public PrinterDesk(
       OpenPrinter printer, Inspector inspector, Clock clock, Executor background, Executor view) {
+    this(
+        printer,
+        inspector,
+        clock,
+        (file, profile, progress) -> new Opening().open(file, profile, null, progress),
+        CompletableFuture.delayedExecutor(PAUSE_MILLISECONDS, TimeUnit.MILLISECONDS, background),
+        background,
+        view);
+  }
+
+  /** With another way to read a folder, and to wait for the end of typing. */
+  PrinterDesk(
+      OpenPrinter printer,
+      Inspector inspector,
+      Clock clock,
+      FolderDesk.Reading reading,
+      Executor later,
+      Executor background,
+      Executor view) {
     this.opened = new Cell<>(printer);
     this.values = new ProfileDesk(printer.profile(), clock);
     this.link = new LinkDesk(background, view);
@@ -76,6 +102,7 @@ public final class PrinterDesk implements AutoCloseable {
             (work, result) -> planned.set(result),
             (work, failed) ->
                 trouble.set(Texts.of("check.failed", String.valueOf(failed.getMessage()))));
+    folder = new FolderDesk(this, reading, later, background, view);
     follow = values.history().observe(history -> work());
   }
 
@@ -90,8 +117,17 @@ public final class PrinterDesk implements AutoCloseable {
     return opened.get().with(profile(), opened.get().names());
   }
 
+  /** Whether the open folder is the one that the profile names, and reading it. */
+  public FolderDesk folder() {
+    return folder;
+  }
+
   /** Board sheet, folder or name map were read anew. */
   public void reopened(OpenPrinter printer) {
+    if (printer.folder() != opened.get().folder()) {
+      // What was planned for the former folder is not to be written any more.
+      planned.set(Planned.nothing());
+    }
     opened.set(printer);
     work();
   }
@@ -293,6 +329,7 @@ public final class PrinterDesk implements AutoCloseable {
   @Override
   public void close() {
     follow.close();
+    folder.close();
     judge.forget();
     planner.forget();
     link.close();

@@ -41,6 +41,9 @@ public final class RouteState {
   }
 
   private static StationState write(Optional<PatchPlan> plan, PrinterDesk desk) {
+    if (desk.planned().get().revision() < 0 && desk.opened().get().names() != null) {
+      return StationState.open("route.checking");
+    }
     if (plan.isEmpty()) {
       return StationState.open(
           desk.opened().get().folder() == null ? "route.noFolder" : "route.noNames");

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.write;
 
+import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.quantity.HomePath;
 import dev.gantrywright.ui.state.ExportDesk;
@@ -35,6 +36,8 @@ final class ExportBar extends VBox implements Subscription {
   private final Button replace;
   private final Button open;
   private final Subscriptions subscriptions = new Subscriptions();
+  private String proposed;
+  private FirmwareFolder folder;
 
   /**
    * @param show opens a folder in the system's own window
@@ -45,8 +48,9 @@ final class ExportBar extends VBox implements Subscription {
     this.export = export;
     target.setId("export-target");
     target.setAccessibleText(Texts.of("write.target"));
-    Path proposed = PatchedPlace.of(desk.opened().get());
-    target.setText(proposed == null ? "" : HomePath.shown(proposed));
+    target.setText(proposed());
+    proposed = target.getText();
+    folder = desk.opened().get().folder();
     HBox box = new HBox(target);
     box.getStyleClass().add("field-box");
     HBox.setHgrow(target, Priority.ALWAYS);
@@ -69,6 +73,27 @@ final class ExportBar extends VBox implements Subscription {
     getChildren().addAll(Pieces.row(10, label, box, browse, write), outcome);
     subscriptions.add(export.state().observe(this::show));
     subscriptions.add(desk.planned().observe(planned -> enable()));
+    subscriptions.add(desk.folder().state().listen(state -> enable()));
+    subscriptions.add(desk.opened().listen(opened -> reopened()));
+  }
+
+  private String proposed() {
+    Path place = PatchedPlace.of(desk.opened().get());
+    return place == null ? "" : HomePath.shown(place);
+  }
+
+  /** Another folder is written elsewhere, unless the user said where. */
+  private void reopened() {
+    String next = proposed();
+    if (!next.equals(proposed) && target.getText().equals(proposed)) {
+      target.setText(next);
+    }
+    proposed = next;
+    FirmwareFolder now = desk.opened().get().folder();
+    if (now != folder) {
+      folder = now;
+      export.forget();
+    }
   }
 
   private void browse() {
@@ -97,7 +122,9 @@ final class ExportBar extends VBox implements Subscription {
 
   private void enable() {
     boolean writing = export.state().get().kind() == ExportState.Kind.WRITING;
-    boolean current = desk.planned().get().revision() == desk.values().revision();
+    boolean current =
+        desk.planned().get().revision() == desk.values().revision()
+            && desk.folder().state().get().current();
     write.setDisable(writing || !current || desk.planned().get().plan().isEmpty());
     target.setDisable(writing);
   }

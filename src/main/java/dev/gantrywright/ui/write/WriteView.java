@@ -132,13 +132,18 @@ public final class WriteView extends VBox implements Subscription {
     Optional<PatchPlan> plan = planned.plan();
     if (plan.isEmpty()) {
       rows.clear();
+      shown = null;
       refused.getChildren().clear();
       boolean folder = desk.opened().get().folder() != null;
       String named = desk.profile().build().folder();
       empty.setText(
-          folder
-              ? Texts.of("write.noNames")
-              : named == null ? Texts.of("write.noFolder") : Texts.of("write.folderGone", named));
+          planned.revision() < 0
+              ? ""
+              : folder
+                  ? Texts.of("write.noNames")
+                  : named == null
+                      ? Texts.of("write.noFolder")
+                      : Texts.of("write.folderGone", named));
       show(toBuild, !folder);
       summary.setText("");
       return;

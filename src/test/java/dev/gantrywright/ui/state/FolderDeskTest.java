@@ -1,0 +1,208 @@
+package dev.gantrywright.ui.state;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.gantrywright.app.OpenPrinter;
+import dev.gantrywright.app.Opening;
+import dev.gantrywright.header.Progress;
+import dev.gantrywright.machine.PrinterProfile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FolderDeskTest {
+  @TempDir Path home;
+  private final Deque<Runnable> pauses = new ArrayDeque<>();
+  private final Deque<Runnable> readings = new ArrayDeque<>();
+  private final List<String> read = new ArrayList<>();
+  private PrinterDesk desk;
+  private FolderDesk folder;
+
+  /** Nothing is found: these tests are about the folder alone. */
+  private static final class Silent implements Inspector, Inspection {
+    @Override
+    public List<MarginNote> inspect(OpenPrinter printer) {
+      return List.of();
+    }
+
+    @Override
+    public Inspection follow() {
+      return this;
+    }
+
+    @Override
+    public Optional<String> evidence(String key) {
+      return Optional.empty();
+    }
+  }
+
+  @BeforeEach
+  void open() throws Exception {
+    for (String name : List.of("perch-1", "perch-2")) {
+      Files.createDirectory(home.resolve(name));
+      Files.writeString(home.resolve(name).resolve("nest.h"), "#define NEST 1\n");
+      Files.writeString(home.resolve(name).resolve("twig.h"), "#define TWIG 2\n");
+    }
+    Path file =
+        Files.writeString(
+            home.resolve("wren.printer.json"),
+            "{\"format\": 1, \"name\": \"Wren\", \"build\": {\"folder\": \"perch-1\"}}");
+    desk =
+        new PrinterDesk(
+            new Opening().open(file),
+            new Silent(),
+            Clock.systemUTC(),
+            this::reading,
+            pauses::add,
+            readings::add,
+            Runnable::run);
+    folder = desk.folder();
+    readings.forEach(Runnable::run);
+    readings.clear();
+  }
+
+  @AfterEach
+  void close() {
+    desk.close();
+  }
+
+  private OpenPrinter reading(Path file, PrinterProfile profile, Progress progress) {
+    read.add(profile.build().folder());
+    return new Opening().open(file, profile, null, progress);
+  }
+
+  private void name(String value) {
+    assertThat(desk.values().edit("build.folder", value)).isEmpty();
+  }
+
+  private void pause() {
+    while (!pauses.isEmpty()) {
+      pauses.poll().run();
+    }
+  }
+
+  private void work() {
+    while (!readings.isEmpty()) {
+      readings.poll().run();
+    }
+  }
+
+  private String shown() {
+    var open = desk.opened().get().folder();
+    return open == null ? "none" : open.root().getFileName().toString();
+  }
+
+  @Test
+  void aNameThatIsBeingTypedIsReadOnceItStands() {
+    name("p");
+    name("perch-");
+    name("perch-2");
+    assertThat(folder.state().get())
+        .isEqualTo(new FolderState(FolderState.Kind.WAITING, "perch-2", "perch-1", 0, ""));
+    pause();
+    assertThat(folder.state().get().kind()).isEqualTo(FolderState.Kind.READING);
+    assertThat(shown()).as("until it is read").isEqualTo("perch-1");
+    work();
+    assertThat(read).containsExactly("perch-2");
+    assertThat(shown()).isEqualTo("perch-2");
+    assertThat(folder.state().get().current()).isTrue();
+    assertThat(desk.opened().get().unreadFolder()).isNull();
+  }
+
+  @Test
+  void whileAnotherFolderIsReadNothingIsPlannedForTheFormer() {
+    assertThat(desk.planned().get().revision()).isNotNegative();
+    name("perch-2");
+    pause();
+    Runnable reads = readings.pollLast();
+    work();
+    reads.run();
+    assertThat(desk.planned().get().revision()).isNegative();
+    work();
+    assertThat(desk.planned().get().revision()).isEqualTo(desk.values().revision());
+  }
+
+  @Test
+  void aFolderThatIsNotThereIsOneLineAndUndoBringsTheFormerBack() {
+    name("gone");
+    pause();
+    work();
+    assertThat(shown()).isEqualTo("none");
+    assertThat(desk.opened().get().unreadFolder().why()).contains("there is no such folder");
+    assertThat(folder.state().get().current()).isTrue();
+    desk.values().undo();
+    pause();
+    work();
+    assertThat(shown()).isEqualTo("perch-1");
+    assertThat(desk.opened().get().unreadFolder()).isNull();
+    assertThat(desk.opened().get().problems()).isEmpty();
+  }
+
+  @Test
+  void aReadingThatIsCancelledLeavesTheFormerFolder() {
+    name("perch-2");
+    pause();
+    folder.cancel();
+    work();
+    assertThat(shown()).isEqualTo("perch-1");
+    assertThat(folder.state().get())
+        .isEqualTo(new FolderState(FolderState.Kind.STOPPED, "perch-2", "perch-1", 0, ""));
+    folder.read();
+    work();
+    assertThat(shown()).isEqualTo("perch-2");
+  }
+
+  @Test
+  void whatIsOvertakenIsDropped() {
+    name("perch-2");
+    pause();
+    Runnable slow = readings.pollLast();
+    name("gone");
+    pause();
+    work();
+    slow.run();
+    assertThat(shown()).isEqualTo("none");
+    assertThat(folder.state().get().named()).isEqualTo("gone");
+  }
+
+  @Test
+  void undoneBeforeItIsReadTheFormerStandsAndNothingIsRead() {
+    name("perch-2");
+    desk.values().undo();
+    assertThat(folder.state().get().current()).isTrue();
+    pause();
+    work();
+    assertThat(read).isEmpty();
+    assertThat(shown()).isEqualTo("perch-1");
+  }
+
+  @Test
+  void tellsHowFarItIs() {
+    List<Double> shares = new ArrayList<>();
+    folder.state().listen(state -> shares.add(state.share()));
+    name("perch-2");
+    pause();
+    work();
+    assertThat(shares).contains(0.5, 1.0);
+  }
+
+  @Test
+  void anotherBoardSheetIsReadAndTheFolderStays() throws Exception {
+    Files.copy(Path.of("demo-profiles/fulmar-m4.board.json"), home.resolve("fulmar-m4.board.json"));
+    var before = desk.opened().get().folder();
+    assertThat(desk.values().edit("board.sheet", "fulmar-m4.board.json")).isEmpty();
+    pause();
+    work();
+    assertThat(desk.sheet().orElseThrow().name()).isEqualTo("Fulmar M4");
+    assertThat(desk.opened().get().folder()).isSameAs(before);
+  }
+}
