@@ -157,6 +157,7 @@ public final class ChangedFields {
     is(at, "earthed", one.earthed(), other.earthed());
     is(at, "relayAmps", one.relayAmps(), other.relayAmps());
     is(at, "cutoff", one.cutoff(), other.cutoff());
+    is(at, "ohms", one.ohms(), other.ohms());
   }
 
   private void supply(Supply one, Supply other) {

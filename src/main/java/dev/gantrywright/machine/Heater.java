@@ -24,6 +24,7 @@ import tools.jackson.databind.JsonNode;
  * @param relayAmps rating of the relay between output and heater, A; null where the output switches
  *     it itself
  * @param cutoff temperature of the fitted thermal cut-off, °C; null where none is fitted
+ * @param ohms resistance measured cold between its two wires, Ω; null where it was not measured
  */
 public record Heater(
     String sensor,
@@ -42,6 +43,7 @@ public record Heater(
     Boolean earthed,
     Double relayAmps,
     Double cutoff,
+    Double ohms,
     @JsonAnySetter @JsonAnyGetter Map<String, JsonNode> more) {
   public Heater {
     more = Kept.map(more);

@@ -32,6 +32,8 @@ public final class ThermalRules {
         new BangBangOnNozzle(),
         new LimitFarBelowRating(),
         new HeaterPowerImplausible(),
-        new WireOversized());
+        new WireOversized(),
+        new HeaterStrongerThanStated(),
+        new HeaterWeakerThanStated());
   }
 }

@@ -1,7 +1,9 @@
 package dev.gantrywright.ui.state;
 
 import dev.gantrywright.machine.Axis;
+import dev.gantrywright.machine.Heater;
 import dev.gantrywright.machine.PrinterProfile;
+import dev.gantrywright.physics.HeaterPower;
 import dev.gantrywright.ui.quantity.Shown;
 import java.util.Optional;
 
@@ -16,14 +18,7 @@ public final class Derivations {
       return ofAxis(profile.axes().get(keys[1]), keys[2]);
     }
     if (keys[0].equals("heaters") && keys.length == 3 && profile.heaters().containsKey(keys[1])) {
-      var heater = profile.heaters().get(keys[1]);
-      return keys[2].equals("watts") && heater.watts() != null && heater.volts() != null
-          ? Optional.of(
-              Texts.of(
-                  "derived.heater",
-                  Shown.rough(heater.watts() / heater.volts()),
-                  Shown.rough(heater.volts() * heater.volts() / heater.watts())))
-          : Optional.empty();
+      return ofHeater(profile.heaters().get(keys[1]), keys[2]);
     }
     if (path.equals("supply.amps")
         && profile.supply().volts() != null
@@ -36,6 +31,35 @@ public final class Derivations {
       return Optional.of(Texts.of("derived.baud", Shown.rough(1e6 / profile.serial().baud())));
     }
     return Optional.empty();
+  }
+
+  private static Optional<String> ofHeater(Heater heater, String key) {
+    Optional<Double> volts = given(heater.volts()).filter(each -> each > 0);
+    return switch (key) {
+      case "watts" ->
+          given(heater.watts())
+              .filter(watts -> watts > 0)
+              .flatMap(
+                  watts ->
+                      volts.map(
+                          v ->
+                              Texts.of(
+                                  "derived.heater",
+                                  Shown.rough(HeaterPower.amps(v, watts)),
+                                  Shown.rough(HeaterPower.ohms(v, watts)))));
+      case "ohms" ->
+          given(heater.ohms())
+              .filter(ohms -> ohms > 0)
+              .flatMap(
+                  ohms ->
+                      volts.map(
+                          v ->
+                              Texts.of(
+                                  "derived.measured",
+                                  Shown.rough(HeaterPower.watts(v, ohms)),
+                                  Shown.rough(v))));
+      default -> Optional.empty();
+    };
   }
 
   private static Optional<String> ofAxis(Axis axis, String key) {

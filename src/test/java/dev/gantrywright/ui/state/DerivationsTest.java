@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileStore;
+import dev.gantrywright.machine.ProfileValues;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -46,5 +48,12 @@ class DerivationsTest {
       })
   void whereNothingFollowsNothingStands(String path) {
     assertThat(Derivations.beside(heron, path)).isEmpty();
+  }
+
+  @Test
+  void aMeasuredResistanceIsShownAsPower() throws Exception {
+    PrinterProfile measured = ProfileValues.with(heron, "heaters.hotend.ohms", 3.6);
+    assertThat(Derivations.beside(measured, "heaters.hotend.ohms")).contains("160 W at 24 V");
+    assertThat(Derivations.beside(heron, "heaters.hotend.ohms")).isEmpty();
   }
 }

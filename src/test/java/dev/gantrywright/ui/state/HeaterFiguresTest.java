@@ -15,7 +15,7 @@ class HeaterFiguresTest {
   private static Heater heater(Double watts, Double volts, Double relayAmps) {
     return new Heater(
         null, null, null, null, watts, volts, null, "BED", null, null, null, null, null, null,
-        relayAmps, null, Map.of());
+        relayAmps, null, null, Map.of());
   }
 
   private static Supply supply(Double volts, Double fuse) {

@@ -1,0 +1,65 @@
+package dev.gantrywright.rules.thermal;
+
+import static dev.gantrywright.rules.Known.known;
+import static dev.gantrywright.rules.Shown.about;
+import static dev.gantrywright.rules.Shown.n;
+
+import dev.gantrywright.physics.HeaterPower;
+import dev.gantrywright.rules.Check;
+import dev.gantrywright.rules.Context;
+import dev.gantrywright.rules.Family;
+import dev.gantrywright.rules.Level;
+import dev.gantrywright.rules.Remedy;
+import dev.gantrywright.rules.Rule;
+import dev.gantrywright.rules.Sink;
+
+/** The heater's measured resistance makes more power than is stated. */
+@Rule(
+    id = "GW-T025",
+    slug = "heater-stronger-than-stated",
+    level = Level.ERROR,
+    family = Family.THERMAL,
+    fix = Rule.Fix.SHOW_ONLY,
+    summary = "The heater's measured resistance makes more power than is stated",
+    reads = {"heaters.*.ohms", "heaters.*.watts", "heaters.*.volts"},
+    source =
+        "P = V² / R (Joule); copper gains 0.393 % a kelvin (IEC 60028), so a bed measured cold"
+            + " may show 1.4 times its power; above 1.5 times it is another heater")
+public final class HeaterStrongerThanStated implements Check {
+  /** What a bed of copper tracks shows cold, 1.39 times at 20 °C for 120 °C, and its tolerance. */
+  private static final double MOST = 1.5;
+
+  @Override
+  public void check(Context context, Sink sink) {
+    context
+        .profile()
+        .heaters()
+        .forEach(
+            (name, heater) -> {
+              if (!known(heater.ohms(), heater.watts(), heater.volts())
+                  || heater.ohms() <= 0
+                  || heater.watts() <= 0
+                  || heater.volts() <= 0) {
+                return;
+              }
+              double watts = HeaterPower.watts(heater.volts(), heater.ohms());
+              if (watts > MOST * heater.watts()) {
+                sink.report(
+                    "heaters." + name + ".ohms",
+                    "measured "
+                        + n(heater.ohms())
+                        + " Ω: "
+                        + about(watts)
+                        + " W at "
+                        + n(heater.volts())
+                        + " V; "
+                        + n(heater.watts())
+                        + " W make "
+                        + about(HeaterPower.ohms(heater.volts(), heater.watts()))
+                        + " Ω",
+                    Remedy.show(
+                        "do not switch it on; fit the heater that is stated, or state the one that is fitted"));
+              }
+            });
+  }
+}
