@@ -136,6 +136,8 @@ public final class Package {
             "--app-image", image.toString(),
             "--dest", OUT.toString(),
             "--file-associations", PACKAGING.resolve("printer.properties").toString(),
+            "--resource-dir", PACKAGING.resolve("deb").toString(),
+            "--linux-package-deps", "libgtk-3-0, libgl1, libxtst6",
             "--linux-shortcut",
             "--linux-menu-group", "Engineering",
             "--description", "Brings a 3D printer's controller board to proven firmware settings"));
