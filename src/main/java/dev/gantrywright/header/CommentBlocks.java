@@ -24,6 +24,14 @@ final class CommentBlocks {
     return blocks;
   }
 
+  /** Those of a file in which one definition has another text. */
+  CommentBlocks moved(OneDefinition difference) {
+    CommentBlocks out = new CommentBlocks();
+    out.spans = difference.moved(spans, count * 2);
+    out.count = count;
+    return out;
+  }
+
   private void region(byte[] bytes, int from, int to) {
     SourceCursor cursor = new SourceCursor(bytes, from, to);
     int start = -1;

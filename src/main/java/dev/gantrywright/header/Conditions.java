@@ -1,7 +1,9 @@
 package dev.gantrywright.header;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Decides the conditions of {@code #if} and its kin against the macros in force. */
@@ -29,6 +31,7 @@ final class Conditions {
   private final Unknowns unknowns;
   private long spent;
   private final boolean keepEvidence;
+  private final Set<String> asked = new HashSet<>();
   private int counter;
   private int includeLevel;
 
@@ -48,6 +51,11 @@ final class Conditions {
   /** How many inclusions the file at hand stands in; 0 for one that is run for itself. */
   void includeLevel(int level) {
     includeLevel = level;
+  }
+
+  /** The names that a condition or an inclusion asked for, where an account is kept. */
+  Set<String> asked() {
+    return asked;
   }
 
   Result decide(SourceFile file, int row) {
@@ -142,6 +150,9 @@ final class Conditions {
           symbol != null
               ? symbol.meaning()
               : unknowns.settled().test(name) ? Meaning.UNDEFINED : Meaning.EXTERNAL;
+      if (keepEvidence) {
+        asked.add(name);
+      }
       if (keepEvidence && items.size() < MOST_EVIDENCE) {
         Evidence.Item item = new Evidence.Item(name, meaning);
         if (!items.contains(item)) {

@@ -12,7 +12,11 @@ import java.util.List;
 /** Finds the directives of a file (C17 6.10) in one pass over its bytes. */
 final class DirectiveScanner extends SourceCursor {
   /** What the scanner found wrong: where, and one line of text. */
-  record Fault(int offset, String text) {}
+  record Fault(int offset, String text) {
+    Fault moved(OneDefinition difference) {
+      return new Fault(difference.moved(offset), text);
+    }
+  }
 
   private static final byte[] PRAGMA = {'_', 'P', 'r', 'a', 'g', 'm', 'a'};
   private static final byte[] DEFINE = {'d', 'e', 'f', 'i', 'n', 'e'};

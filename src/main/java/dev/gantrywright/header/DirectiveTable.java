@@ -19,6 +19,10 @@ final class DirectiveTable {
   static final int PLAIN = 1 << 11;
 
   private static final int WIDTH = 6;
+
+  /** Of a row's numbers those from the second on that are offsets. */
+  private static final int OFFSETS = 4;
+
   private int[] rows;
   private int size;
 
@@ -47,8 +51,43 @@ final class DirectiveTable {
     }
   }
 
+  /** The table of a file in which one definition has another text. */
+  DirectiveTable moved(OneDefinition difference) {
+    DirectiveTable out = new DirectiveTable(size);
+    System.arraycopy(rows, 0, out.rows, 0, size * WIDTH);
+    out.size = size;
+    int at = difference.row() * WIDTH;
+    int by = rows[at + 1];
+    int[] now = difference.definition().table().rows;
+    out.rows[at] = now[0];
+    for (int i = 1; i <= OFFSETS; i++) {
+      out.rows[at + i] = now[i] + by;
+    }
+    for (int row = at + WIDTH; row < size * WIDTH; row += WIDTH) {
+      for (int i = 1; i <= OFFSETS; i++) {
+        out.rows[row + i] += difference.growth();
+      }
+    }
+    return out;
+  }
+
   int size() {
     return size;
+  }
+
+  /** The last row that starts before an offset, or -1. */
+  int rowBefore(int offset) {
+    int low = 0;
+    int high = size;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (start(middle) < offset) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low - 1;
   }
 
   DirectiveKind kind(int i) {

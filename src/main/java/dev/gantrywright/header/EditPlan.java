@@ -1,7 +1,9 @@
 package dev.gantrywright.header;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
+import java.util.StringJoiner;
 import java.util.TreeMap;
 
 /**
@@ -30,10 +32,10 @@ public final class EditPlan {
 
   /** Works out the plan. A change that waits for another one (such as a switch) is tried again. */
   public static EditPlan of(FirmwareFolder folder, List<Change> changes) {
-    return of(folder, changes, new FirstRound());
+    return of(folder, changes, new KeptPlan());
   }
 
-  static EditPlan of(FirmwareFolder folder, List<Change> changes, FirstRound kept) {
+  static EditPlan of(FirmwareFolder folder, List<Change> changes, KeptPlan kept) {
     PlanBuilder builder = new PlanBuilder(folder, changes, kept);
     builder.run();
     return new EditPlan(folder, builder.folder(), changes, builder.outcomes(), builder.files());
@@ -82,6 +84,24 @@ public final class EditPlan {
   /** The bytes of a header or build-settings file after the plan, changed or not. */
   public byte[] result(String path) {
     return bytes(after, path).clone();
+  }
+
+  /**
+   * Lines of a header or build-settings file after the plan, without their ends, joined by {@code
+   * \n}; empty if the file ends before them.
+   *
+   * @param first counted from 1
+   */
+  public Optional<String> lines(String path, int first, int count) {
+    SourceFile file = after.editable(path);
+    if (file == null || first - 1 + count > file.lines().count()) {
+      return Optional.empty();
+    }
+    StringJoiner out = new StringJoiner("\n");
+    for (int line = first; line < first + count; line++) {
+      out.add(file.line(line));
+    }
+    return Optional.of(out.toString());
   }
 
   /** The plan that restores the original bytes. */

@@ -9,7 +9,7 @@ import java.util.List;
  */
 public final class EditPlanner {
   private final FirmwareFolder folder;
-  private final FirstRound kept = new FirstRound();
+  private final KeptPlan kept = new KeptPlan();
 
   /** Plans for a folder. */
   public EditPlanner(FirmwareFolder folder) {

@@ -82,6 +82,11 @@ final class Evaluation {
     return problems;
   }
 
+  /** The names on which what was seen depends. */
+  Set<String> asked() {
+    return conditions.asked();
+  }
+
   /** Runs one file as if it were included here. */
   void include(SourceFile file, SourceFile includer, int row) {
     if (once.contains(file)) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.BiFunction;
 
 /**
  * A firmware folder as read at one moment: its headers under one evaluation, its build settings.
@@ -21,14 +20,13 @@ public final class FirmwareFolder {
   private final TreeMap<String, SourceFile> sources;
   private final TreeMap<String, IniDocument> buildSettings;
   private final List<Problem> readProblems;
-  private FirmwareFolder before;
+  private FirmwareFolder like;
   private volatile Evaluated evaluated;
 
   /** What one evaluation gives, worked out when it is first asked for. */
   private record Evaluated(
       TreeMap<String, HeaderDocument> headers,
-      MacroTable atEnd,
-      List<Problem> problems,
+      FolderEvaluation run,
       Map<String, List<Setting>> named) {}
 
   private FirmwareFolder(
@@ -37,13 +35,14 @@ public final class FirmwareFolder {
       TreeMap<String, SourceFile> sources,
       TreeMap<String, IniDocument> buildSettings,
       List<Problem> readProblems,
-      FirmwareFolder before) {
+      FirmwareFolder like) {
     this.root = root;
     this.predefined = predefined;
     this.sources = sources;
     this.buildSettings = buildSettings;
     this.readProblems = readProblems;
-    this.before = before;
+    // One that was never evaluated would only hold on to those before it.
+    this.like = like == null || like.evaluated == null ? null : like;
   }
 
   private Evaluated evaluated() {
@@ -54,23 +53,19 @@ public final class FirmwareFolder {
   /** A folder that only carries bytes between two edits is never evaluated. */
   private synchronized Evaluated evaluate() {
     if (evaluated == null) {
-      FolderEvaluation run = FolderEvaluation.of(sources.values(), predefined);
-      Evaluated earlier = before == null ? null : before.evaluated;
+      FolderEvaluation run =
+          like == null ? null : like.evaluated.run().carried(like.sources, sources);
+      if (run == null) {
+        run = FolderEvaluation.of(sources.values(), predefined);
+      }
       TreeMap<String, HeaderDocument> headers = new TreeMap<>();
       for (SourceFile file : sources.values()) {
-        if (FolderReader.kindOf(file.path()) != FolderReader.FileKind.HEADER) {
-          continue;
+        if (FolderReader.kindOf(file.path()) == FolderReader.FileKind.HEADER) {
+          headers.put(file.path(), HeaderDocument.within(file, run.visits()));
         }
-        HeaderDocument old = earlier == null ? null : earlier.headers().get(file.path());
-        boolean kept = old != null && old.source() == file;
-        headers.put(
-            file.path(),
-            kept
-                ? old.under(run.visits(), this::document)
-                : HeaderDocument.within(file, run.visits(), this::document));
       }
-      evaluated = new Evaluated(headers, run.macros(), run.problems(), new ConcurrentHashMap<>());
-      before = null;
+      evaluated = new Evaluated(headers, run, new ConcurrentHashMap<>());
+      like = null;
     }
     return evaluated;
   }
@@ -138,27 +133,32 @@ public final class FirmwareFolder {
 
   /** The folder that results when some files have other bytes. */
   public FirmwareFolder with(Map<String, byte[]> changed) {
-    return with(changed, SourceFile::of);
+    Map<String, byte[]> own = new TreeMap<>();
+    changed.forEach((path, bytes) -> own.put(path, bytes.clone()));
+    return with(own, this);
   }
 
-  /** The same with another way to read a file's bytes, such as one that knows them already. */
-  FirmwareFolder with(Map<String, byte[]> changed, BiFunction<String, byte[], SourceFile> reading) {
+  /**
+   * The same with bytes that the caller does not change afterwards.
+   *
+   * @param like a folder which the result is nearly like; what the two share is not worked out
+   *     again
+   */
+  FirmwareFolder with(Map<String, byte[]> changed, FirmwareFolder like) {
     TreeMap<String, SourceFile> files = new TreeMap<>(sources);
     TreeMap<String, IniDocument> settings = new TreeMap<>(buildSettings);
     changed.forEach(
         (path, bytes) -> {
           switch (FolderReader.kindOf(path)) {
-            case HEADER, SOURCE -> files.put(path, reading.apply(path, bytes.clone()));
-            case BUILD_SETTINGS -> settings.put(path, IniDocument.of(path, bytes.clone()));
+            case HEADER, SOURCE -> {
+              SourceFile near = like.sources.get(path);
+              files.put(path, near == null ? SourceFile.of(path, bytes) : near.with(bytes));
+            }
+            case BUILD_SETTINGS -> settings.put(path, IniDocument.of(path, bytes));
             default -> throw new IllegalArgumentException(path + " is no header");
           }
         });
-    return new FirmwareFolder(root, predefined, files, settings, readProblems, this);
-  }
-
-  private HeaderDocument document(SourceFile file) {
-    HeaderDocument header = headersByPath().get(file.path());
-    return header != null ? header : HeaderDocument.within(file, new Visits(), this::document);
+    return new FirmwareFolder(root, predefined, files, settings, readProblems, like);
   }
 
   /** The folder that was read. */
@@ -208,7 +208,7 @@ public final class FirmwareFolder {
 
   /** The setting whose definition of the name is in force at the end, if that is certain. */
   public Optional<Setting> live(String name) {
-    MacroTable.Symbol symbol = evaluated().atEnd().find(key(name));
+    MacroTable.Symbol symbol = evaluated().run().macros().find(key(name));
     if (symbol == null || !symbol.defined()) {
       return Optional.empty();
     }
@@ -228,17 +228,22 @@ public final class FirmwareFolder {
     List<Problem> out = new ArrayList<>(readProblems);
     headersByPath().values().forEach(header -> out.addAll(header.problems()));
     buildSettings.values().forEach(ini -> out.addAll(ini.problems()));
-    out.addAll(evaluated().problems());
+    out.addAll(evaluated().run().problems());
     return List.copyOf(out);
   }
 
   /** The bytes of a header or build-settings file, or null if the folder has none at the path. */
   byte[] bytesOf(String path) {
-    SourceFile file = sources.get(path);
-    if (file != null && FolderReader.kindOf(path) == FolderReader.FileKind.HEADER) {
-      return file.bytes();
+    SourceFile file = editable(path);
+    return file == null ? null : file.bytes();
+  }
+
+  /** A header or build-settings file; null if the folder has none at the path. */
+  SourceFile editable(String path) {
+    if (FolderReader.kindOf(path) == FolderReader.FileKind.HEADER) {
+      return sources.get(path);
     }
     IniDocument ini = buildSettings.get(path);
-    return ini == null ? null : ini.bytes();
+    return ini == null ? null : ini.source();
   }
 }

@@ -2,10 +2,8 @@ package dev.gantrywright.header;
 
 import java.nio.charset.StandardCharsets;
 import java.util.AbstractList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.RandomAccess;
-import java.util.function.Function;
 
 /**
  * One header, read without loss: its bytes, its settings, and what is wrong with it. Immutable;
@@ -14,18 +12,11 @@ import java.util.function.Function;
 public final class HeaderDocument {
   private final SourceFile source;
   private final boolean binary;
-  private final Function<SourceFile, HeaderDocument> documents;
   private final Visits visits;
-  private volatile int[] settingRows;
-  private volatile int[] parents;
-  private volatile CommentBlocks comments;
-  private volatile Sections sections;
 
-  private HeaderDocument(
-      SourceFile source, Visits visits, Function<SourceFile, HeaderDocument> documents) {
+  private HeaderDocument(SourceFile source, Visits visits) {
     this.source = source;
     this.visits = visits;
-    this.documents = documents;
     this.binary = source.binary();
   }
 
@@ -47,22 +38,12 @@ public final class HeaderDocument {
             visits,
             false);
     evaluation.include(source, null, -1);
-    return new HeaderDocument(source, visits, null);
+    return new HeaderDocument(source, visits);
   }
 
-  static HeaderDocument within(
-      SourceFile source, Visits visits, Function<SourceFile, HeaderDocument> documents) {
-    return new HeaderDocument(source, visits, documents);
-  }
-
-  /** The same file under another evaluation, keeping what does not depend on it. */
-  HeaderDocument under(Visits newVisits, Function<SourceFile, HeaderDocument> newDocuments) {
-    HeaderDocument out = new HeaderDocument(source, newVisits, newDocuments);
-    out.settingRows = settingRows;
-    out.parents = parents;
-    out.comments = comments;
-    out.sections = sections;
-    return out;
+  /** A header as an evaluation of its folder saw it. */
+  static HeaderDocument within(SourceFile source, Visits visits) {
+    return new HeaderDocument(source, visits);
   }
 
   SourceFile source() {
@@ -86,7 +67,7 @@ public final class HeaderDocument {
 
   /** The SHA-256 of the bytes, in lower-case hexadecimal. */
   public String sha256() {
-    return Digest.sha256(source.bytes());
+    return source.sha256();
   }
 
   /** The line, counted from 1, on which a byte stands. */
@@ -110,8 +91,7 @@ public final class HeaderDocument {
 
   /** All settings in file order, made anew at each access. */
   public List<Setting> settings() {
-    int[] rows = rows();
-    return new SettingList(rows);
+    return new SettingList(source.layout().settingRows());
   }
 
   private final class SettingList extends AbstractList<Setting> implements RandomAccess {
@@ -130,31 +110,6 @@ public final class HeaderDocument {
     public int size() {
       return rows.length;
     }
-  }
-
-  private int[] rows() {
-    int[] known = settingRows;
-    if (known == null) {
-      known = binary ? new int[0] : findRows();
-      settingRows = known;
-    }
-    return known;
-  }
-
-  private int[] findRows() {
-    DirectiveTable table = source.table();
-    int guard = IncludeGuard.row(source);
-    int[] out = new int[table.size()];
-    int count = 0;
-    for (int row = 0; row < table.size(); row++) {
-      DirectiveKind kind = table.kind(row);
-      boolean define = kind == DirectiveKind.DEFINE || kind == DirectiveKind.OFF_DEFINE;
-      boolean named = table.nameEnd(row) > table.nameStart(row);
-      if (define && named && (guard < 0 || row != guard + 1)) {
-        out[count++] = row;
-      }
-    }
-    return Arrays.copyOf(out, count);
   }
 
   Setting setting(int row) {
@@ -187,39 +142,6 @@ public final class HeaderDocument {
 
   /** The conditions above a row, outermost first, the nearest of each file. */
   List<Reasons.Told> chain(int row, int most) {
-    return Reasons.chain(
-        source,
-        row,
-        visits.of(source),
-        file -> file == source ? parents() : documents.apply(file).parents(),
-        visits::of,
-        most);
-  }
-
-  private int[] parents() {
-    int[] known = parents;
-    if (known == null) {
-      known = Nesting.parents(source.table());
-      parents = known;
-    }
-    return known;
-  }
-
-  CommentBlocks comments() {
-    CommentBlocks known = comments;
-    if (known == null) {
-      known = CommentBlocks.of(source);
-      comments = known;
-    }
-    return known;
-  }
-
-  Sections sections() {
-    Sections known = sections;
-    if (known == null) {
-      known = Sections.of(source, comments());
-      sections = known;
-    }
-    return known;
+    return Reasons.chain(source, row, visits, most);
   }
 }

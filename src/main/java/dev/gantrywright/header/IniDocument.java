@@ -71,7 +71,7 @@ public final class IniDocument {
 
   /** The SHA-256 of the bytes, in lower-case hexadecimal. */
   public String sha256() {
-    return Digest.sha256(source.bytes());
+    return source.sha256();
   }
 
   SourceFile source() {

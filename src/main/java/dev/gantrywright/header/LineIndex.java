@@ -25,6 +25,11 @@ final class LineIndex {
     return new LineIndex(Arrays.copyOf(starts, count));
   }
 
+  /** That of a file in which one definition has another text. */
+  LineIndex moved(OneDefinition difference) {
+    return new LineIndex(difference.moved(starts, starts.length));
+  }
+
   /** The line of an offset, counted from 1, without an index. */
   static int countedLineOf(byte[] bytes, int offset) {
     int line = 1;

@@ -100,8 +100,7 @@ public final class MacroView {
     if (!visits.entered(source)) {
       return;
     }
-    HeaderDocument document =
-        HeaderDocument.within(source, visits, f -> HeaderDocument.within(f, visits, null));
+    HeaderDocument document = HeaderDocument.within(source, visits);
     DirectiveTable table = source.table();
     for (int row = 0; row < table.size(); row++) {
       boolean named = table.nameEnd(row) > table.nameStart(row);

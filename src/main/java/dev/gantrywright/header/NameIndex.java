@@ -32,6 +32,17 @@ final class NameIndex {
     }
   }
 
+  private NameIndex(SourceFile file, int[] slots, int[] next) {
+    this.file = file;
+    this.slots = slots;
+    this.next = next;
+  }
+
+  /** That of a file which has the same names in the same rows. */
+  NameIndex of(SourceFile other) {
+    return new NameIndex(other, slots, next);
+  }
+
   private void put(int row) {
     int i = slot(hash(file, row));
     if (slots[i] >= 0) {

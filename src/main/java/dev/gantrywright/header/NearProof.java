@@ -50,7 +50,8 @@ final class NearProof {
     return new String(line, StandardCharsets.US_ASCII);
   }
 
-  private static boolean same(SourceFile one, SourceFile other) {
+  /** Whether two definitions that stand alone are of the same name and form. */
+  static boolean same(SourceFile one, SourceFile other) {
     return one.name(0).equals(other.name(0))
         && one.table().nameStart(0) == other.table().nameStart(0)
         && one.table().has(0, DirectiveTable.FUNCTION_LIKE)
@@ -58,7 +59,7 @@ final class NearProof {
   }
 
   /** The slice as a file of its own; null unless it is one sound definition up to its line end. */
-  private static SourceFile alone(String path, byte[] slice, int lineEnd) {
+  static SourceFile alone(String path, byte[] slice, int lineEnd) {
     SourceFile file = SourceFile.of(path, slice);
     boolean whole =
         file.table().size() == 1
@@ -78,7 +79,7 @@ final class NearProof {
     return out;
   }
 
-  private static int pastLineEnd(byte[] bytes, int at) {
+  static int pastLineEnd(byte[] bytes, int at) {
     if (at < bytes.length && bytes[at] == '\r') {
       return at + 1 < bytes.length && bytes[at + 1] == '\n' ? at + 2 : at + 1;
     }

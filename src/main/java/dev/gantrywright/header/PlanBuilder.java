@@ -19,13 +19,13 @@ final class PlanBuilder {
   private final Outcome[] outcomes;
   private final boolean[] waiting;
   private final Map<String, Pieces> pieces = new HashMap<>();
-  private final FirstRound kept;
+  private final KeptPlan kept;
   private FirmwareFolder folder;
 
   /**
    * @param kept what the plan before asked of the same folder
    */
-  PlanBuilder(FirmwareFolder folder, List<Change> changes, FirstRound kept) {
+  PlanBuilder(FirmwareFolder folder, List<Change> changes, KeptPlan kept) {
     this.original = folder;
     this.kept = kept;
     this.folder = folder;
@@ -68,12 +68,12 @@ final class PlanBuilder {
           pieces.computeIfAbsent(path, p -> new Pieces(original.bytesOf(p).length)).apply(list);
           changed.put(path, FileEdits.spliced(now, list));
         });
-    folder = folder.with(changed, folder == original ? kept::file : SourceFile::of);
+    folder = kept.round(folder, changed);
     return true;
   }
 
   private void propose(int i, Map<String, List<Edit>> edits) {
-    FirstRound.Tried tried =
+    KeptPlan.Tried tried =
         folder == original ? kept.tried(changes.get(i), this::attempt) : attempt(changes.get(i));
     Proposal proposal = tried.proposal();
     if (proposal instanceof Proposal.Already already) {
@@ -113,13 +113,13 @@ final class PlanBuilder {
   }
 
   /** What a change would do to the folder as it stands, with the proof that it does no more. */
-  private FirstRound.Tried attempt(Change change) {
+  private KeptPlan.Tried attempt(Change change) {
     Proposal proposal = proposal(change);
     if (proposal instanceof Proposal.Edits wanted) {
       String newLine = proven(wanted);
-      return new FirstRound.Tried(proposal, newLine, newLine == null ? 0 : lineIn(wanted));
+      return new KeptPlan.Tried(proposal, newLine, newLine == null ? 0 : lineIn(wanted));
     }
-    return new FirstRound.Tried(proposal, null, 0);
+    return new KeptPlan.Tried(proposal, null, 0);
   }
 
   private int lineIn(Proposal.Edits wanted) {
@@ -186,7 +186,7 @@ final class PlanBuilder {
         (path, p) -> {
           List<Edit> edits = p.edits();
           if (!edits.isEmpty()) {
-            out.put(path, FileEdits.of(path, original.bytesOf(path), edits));
+            out.put(path, new FileEdits(path, original.editable(path).sha256(), edits));
           }
         });
     return out;

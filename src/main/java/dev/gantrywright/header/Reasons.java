@@ -3,7 +3,6 @@ package dev.gantrywright.header;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** Finds the chain of conditions above a setting, for {@link Why}. */
@@ -37,16 +36,10 @@ final class Reasons {
   /**
    * The conditions above a row, outermost first.
    *
-   * @param parents for each row the row of the branch that it stands in, or -1
    * @param most how many of each file are told, the nearest
    */
-  static List<Told> chain(
-      SourceFile file,
-      int row,
-      Visits.Record record,
-      Function<SourceFile, int[]> parents,
-      Function<SourceFile, Visits.Record> records,
-      int most) {
+  static List<Told> chain(SourceFile file, int row, Visits visits, int most) {
+    Visits.Record record = visits.of(file);
     if (!record.entered()) {
       String because = "no #include of it is taken";
       Why.Outcome never = Why.Outcome.SKIPPED;
@@ -58,11 +51,11 @@ final class Reasons {
     int place = row;
     Visits.Record seen = record;
     for (int i = 0; i < MOST_INCLUDERS && at != null; i++) {
-      List<Told> here = chainOf(at, place, seen, parents.apply(at), most);
+      List<Told> here = chainOf(at, place, seen, most);
       chain.addAll(0, here);
       place = seen.includeRow();
       at = seen.includer();
-      seen = at == null ? null : records.apply(at);
+      seen = at == null ? null : visits.of(at);
     }
     return chain;
   }
@@ -76,9 +69,9 @@ final class Reasons {
     return String.join("; ", clauses);
   }
 
-  private static List<Told> chainOf(
-      SourceFile file, int row, Visits.Record record, int[] parents, int most) {
+  private static List<Told> chainOf(SourceFile file, int row, Visits.Record record, int most) {
     List<Told> out = new ArrayList<>();
+    int[] parents = file.layout().parents();
     int guard = IncludeGuard.row(file);
     for (int branch = parents[row]; branch >= 0; branch = parents[branch]) {
       if (out.size() == most) {
@@ -114,7 +107,7 @@ final class Reasons {
 
   /** The branch before this one that was taken in its stead, or empty. */
   private static String taken(SourceFile file, int branch, Visits.Record record) {
-    int[] before = file.branchesBefore();
+    int[] before = file.layout().branchesBefore();
     int earlier = before[branch];
     for (int i = 0; earlier >= 0 && record.outcome(earlier) != Truth.TRUE; i++) {
       earlier = i < MOST_BRANCHES ? before[earlier] : -1;

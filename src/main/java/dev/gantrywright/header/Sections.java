@@ -43,6 +43,14 @@ final class Sections {
     return new Sections(List.copyOf(found));
   }
 
+  /** Those of a file in which one definition has another text. */
+  Sections moved(OneDefinition difference) {
+    return new Sections(
+        headings.stream()
+            .map(at -> new Heading(difference.moved(at.offset()), at.title()))
+            .toList());
+  }
+
   /** The title that the offset stands under, or the empty string. */
   String at(int offset) {
     int low = 0;

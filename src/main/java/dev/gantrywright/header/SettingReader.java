@@ -32,7 +32,7 @@ final class SettingReader {
         table.kind(row) == DirectiveKind.DEFINE,
         value.text(),
         comment,
-        document.sections().at(table.start(row)),
+        file.layout().sections().at(table.start(row)),
         near.choices().isEmpty() ? hints.choices() : near.choices(),
         near.unit().isEmpty() ? hints.unit() : near.unit(),
         near.range() == null ? hints.range() : near.range(),
@@ -63,7 +63,7 @@ final class SettingReader {
 
   private String comment(int row, String behind) {
     List<String> lines = new ArrayList<>();
-    Span above = document.comments().above(file.bytes(), lineStart(file.table().start(row)));
+    Span above = file.layout().comments().above(file.bytes(), lineStart(file.table().start(row)));
     if (above != null) {
       lines.addAll(CommentText.lines(file.text(above.start(), above.end())));
     }

@@ -5,6 +5,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The bytes of one file with its directives; everything else is worked out when first asked. */
@@ -23,8 +24,9 @@ final class SourceFile {
   private volatile Charset charset;
   private volatile int binary = UNDECIDED;
   private volatile NameIndex names;
-  private volatile int[] before;
+  private volatile String sha256;
   private final TokenCache tokens;
+  private final Layout layout;
 
   private SourceFile(String path, byte[] bytes, DirectiveScanner.Scan scan) {
     this.path = path;
@@ -32,11 +34,37 @@ final class SourceFile {
     this.table = scan.table();
     this.faults = scan.faults();
     this.tokens = new TokenCache(this);
+    this.layout = new Layout(this);
+  }
+
+  private SourceFile(SourceFile before, byte[] bytes, OneDefinition difference) {
+    this.path = before.path;
+    this.bytes = bytes;
+    this.table = before.table.moved(difference);
+    this.faults = before.faults.stream().map(fault -> fault.moved(difference)).toList();
+    this.tokens = new TokenCache(this);
+    this.layout = before.layout.moved(this, difference);
+    this.lines = before.lines == null ? null : before.lines.moved(difference);
+    this.names = before.names == null ? null : before.names.of(this);
+    this.binary = before.binary;
+    this.charset = difference.ascii(before.bytes, bytes) ? before.charset : null;
   }
 
   /** Reads the bytes, which the caller must not change afterwards. */
   static SourceFile of(String path, byte[] bytes) {
     return new SourceFile(path, bytes, DirectiveScanner.scan(bytes));
+  }
+
+  /**
+   * Reads bytes that may be nearly those of this file, which then need not be read all anew. The
+   * caller must not change them afterwards.
+   */
+  SourceFile with(byte[] other) {
+    if (Arrays.equals(bytes, other)) {
+      return this;
+    }
+    OneDefinition difference = OneDefinition.between(this, other);
+    return difference == null ? of(path, other) : new SourceFile(this, other, difference);
   }
 
   /** A file of another language, in which nothing is a directive. */
@@ -85,12 +113,16 @@ final class SourceFile {
     return known;
   }
 
-  /** For each row of a branch the row of the branch before it in its chain, otherwise -1. */
-  int[] branchesBefore() {
-    int[] known = before;
+  Layout layout() {
+    return layout;
+  }
+
+  /** The SHA-256 of the bytes, in lower-case hexadecimal. */
+  String sha256() {
+    String known = sha256;
     if (known == null) {
-      known = Nesting.before(table);
-      before = known;
+      known = Digest.sha256(bytes);
+      sha256 = known;
     }
     return known;
   }

@@ -26,6 +26,16 @@ final class Visits {
       evidence = new Evidence[rows];
     }
 
+    private Record(Record known, SourceFile includer) {
+      seen = known.seen;
+      outcomes = known.outcomes;
+      evidence = known.evidence;
+      told = known.told;
+      entered = known.entered;
+      includeRow = known.includeRow;
+      this.includer = includer;
+    }
+
     /** What was told last of a condition near this row; settings are asked for in file order. */
     Reasons.Told told(int row) {
       Reasons.Told[] known = told;
@@ -80,6 +90,22 @@ final class Visits {
       records.put(file, known);
     }
     return known;
+  }
+
+  /**
+   * The same of files that stand for some of these, with the same rows.
+   *
+   * @param now what each file that changed has become
+   */
+  synchronized Visits moved(Map<SourceFile, SourceFile> now) {
+    Visits out = new Visits();
+    records.forEach(
+        (file, record) -> {
+          SourceFile includer = now.get(record.includer);
+          Record kept = includer == null ? record : new Record(record, includer);
+          out.records.put(now.getOrDefault(file, file), kept);
+        });
+    return out;
   }
 
   void enter(SourceFile file, SourceFile includer, int row, boolean open) {

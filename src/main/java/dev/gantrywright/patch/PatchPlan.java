@@ -10,10 +10,10 @@ import dev.gantrywright.header.Outcome;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -28,8 +28,6 @@ public final class PatchPlan {
   private final List<PlannedLine> lines;
   private final List<Refusal> refusals;
   private final List<String> unchanged;
-  private final Map<String, byte[]> before = new TreeMap<>();
-  private final Map<String, byte[]> after = new TreeMap<>();
 
   private PatchPlan(
       FirmwareFolder folder,
@@ -44,10 +42,6 @@ public final class PatchPlan {
     this.lines = List.copyOf(lines);
     this.refusals = List.copyOf(refusals);
     this.unchanged = List.copyOf(unchanged);
-    for (String path : edits.files().keySet()) {
-      before.put(path, bytes(folder, path));
-      after.put(path, edits.result(path));
-    }
   }
 
   /** The plan that carries a profile's values into a folder by its name map. */
@@ -116,8 +110,7 @@ public final class PatchPlan {
     List<Refusal> refusals = new ArrayList<>(refusedBefore);
     refusals.addAll(refused.values());
     List<PlannedLine> sorted = new ArrayList<>();
-    Map<String, PatchedLines> results = new HashMap<>();
-    lines.values().forEach(line -> sorted.add(whole(line, edits, results)));
+    lines.values().forEach(line -> sorted.add(whole(line, edits)));
     sorted.sort(
         java.util.Comparator.comparing(PlannedLine::file).thenComparingInt(PlannedLine::line));
     return new PatchPlan(folder, profileName, edits, sorted, refusals, unchanged);
@@ -152,22 +145,20 @@ public final class PatchPlan {
   }
 
   /** The line with what all its changes together make of it. */
-  private static PlannedLine whole(
-      PlannedLine line, EditPlan edits, Map<String, PatchedLines> results) {
+  private static PlannedLine whole(PlannedLine line, EditPlan edits) {
     if (!line.value().contains(", ")) {
       return line;
     }
-    PatchedLines now =
-        results.computeIfAbsent(line.file(), file -> new PatchedLines(edits.result(file)));
     int rows = (int) line.before().lines().count();
-    if (line.line() - 1 + rows > now.count()) {
+    Optional<String> now = edits.lines(line.file(), line.line(), rows);
+    if (now.isEmpty()) {
       return line;
     }
     return new PlannedLine(
         line.file(),
         line.line(),
         line.before(),
-        now.text(line.line(), rows),
+        now.get(),
         line.macro(),
         line.path(),
         line.value(),
@@ -217,19 +208,25 @@ public final class PatchPlan {
     return unchanged;
   }
 
-  /** The bytes of each changed file as they stand, by path. */
+  /** The bytes of each changed file as they stand, by path, copied at each call. */
   public Map<String, byte[]> before() {
-    return Map.copyOf(before);
+    return changed(path -> bytes(folder, path));
   }
 
-  /** The bytes of each changed file as the plan leaves them, by path. */
+  /** The bytes of each changed file as the plan leaves them, by path, copied at each call. */
   public Map<String, byte[]> after() {
-    return Map.copyOf(after);
+    return changed(edits::result);
+  }
+
+  private Map<String, byte[]> changed(Function<String, byte[]> bytes) {
+    Map<String, byte[]> out = new TreeMap<>();
+    edits.files().keySet().forEach(path -> out.put(path, bytes.apply(path)));
+    return out;
   }
 
   /** The plan as a unified diff; empty where nothing changes. */
   public byte[] diff() {
-    return UnifiedDiff.of(before, after);
+    return UnifiedDiff.of(before(), after());
   }
 
   Manifest manifest(List<String> leftOut) {
@@ -239,7 +236,7 @@ public final class PatchPlan {
           new Manifest.ChangedFile(
               file.path(),
               file.sha256(),
-              Sha256.of(after.get(file.path())),
+              Sha256.of(edits.result(file.path())),
               lines.stream().filter(line -> line.file().equals(file.path())).toList()));
     }
     String source = folder.root().toAbsolutePath().normalize().getFileName().toString();
