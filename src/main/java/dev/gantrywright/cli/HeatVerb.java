@@ -52,6 +52,7 @@ final class HeatVerb implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private LineOptions line;
   @Mixin private TextOrJson format;
+  @Mixin private HistoryOption history;
 
   @Parameters(index = "1", paramLabel = "HEATER", description = "As the machine reports it.")
   private String heater;
@@ -97,7 +98,7 @@ final class HeatVerb implements Callable<Integer> {
         return leftCold();
       }
       try (HeatRecording recording = new HeatRecording(machine, run, asks())) {
-        return recorded(recording);
+        return recorded(printer, machine.session().name(), run, recording);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -118,10 +119,16 @@ final class HeatVerb implements Callable<Integer> {
     return ExitStatus.FINE;
   }
 
-  private Integer recorded(HeatRecording recording) throws InterruptedException {
+  private Integer recorded(
+      PrinterProfile printer, String port, ThermalRun run, HeatRecording recording)
+      throws InterruptedException {
     try {
       StepResponse response = recording.record();
       Path kept = StepRecord.keep(line.profile, heater, response.csv());
+      history.keep(
+          spec,
+          line.profile,
+          past -> past.heatedUp(printer, port, run, response, recording.pressed(), kept));
       report(response, kept, recording.ending(response));
       return ExitStatus.FINE;
     } catch (LinkException broken) {

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Tells what was done with a printer, oldest first: exports, builds, loads, proofs, touch"
-          + " tests, calibrations. It stands in NAME.history.jsonl beside the profile.",
+          + " tests, calibrations, heat-ups. It stands in NAME.history.jsonl beside the profile.",
       "A star stands where the profile was changed since the event before. A STATE is the number of"
           + " an event, the first digits of its id, or 'now' for the profile as it stands."
     },

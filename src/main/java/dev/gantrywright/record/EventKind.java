@@ -11,6 +11,8 @@ public enum EventKind {
   PROOF("proof"),
   TOUCH_TEST("touch-test"),
   CALIBRATION("calibration"),
+  /** The rise of a heater's temperature was recorded. */
+  HEAT_UP("heat-up"),
   /** The profile was brought back to an earlier state. */
   RETURN("return"),
   /** A remark of the user, or a state kept before it is replaced. */

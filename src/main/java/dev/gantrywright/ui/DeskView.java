@@ -161,6 +161,7 @@ final class DeskView implements Subscription {
     subscriptions.add(past.said().listen(header::say));
     record = new RecordDesk(desk, around.clock(), around.background(), around.view());
     subscriptions.add(past.kept().listen(count -> record.look()));
+    subscriptions.add(desk.recorded().listen(count -> record.look()));
     stages.put(Stage.PROVE, () -> prove(tones, show));
     folder = new FolderStrip(desk.folder());
     bench = new Bench(header, route, folder, plan, stages, line);

@@ -43,14 +43,17 @@ class HeatVerbTest {
 
   @Test
   void aRunEndsWithTheHeaterOffAndItsReadingsKept() throws IOException {
-    CommandRun run = heat("HEAT\n", "--longest", "1.2");
+    CommandRun run = heat("HEAT\n", "--longest", "1.2", "--history", "on");
     assertThat(run.err()).isEmpty();
     assertThat(run.status()).isEqualTo(ExitStatus.FINE);
     assertThat(run.out()).contains("recorded; the heater is off, the line disarmed");
     assertThat(files()).contains("sandpiper.hotend-step.csv");
     assertThat(Files.readString(folder.resolve("sandpiper.hotend-step.csv")).lines().count())
         .isGreaterThanOrEqualTo(3);
-    CommandRun again = heat("HEAT\n", "--longest", "0.6", "--limit", "10");
+    assertThat(Files.readString(folder.resolve("sandpiper.history.jsonl")))
+        .contains("\"kind\":\"heat-up\"", "\"practice\":true", "sandpiper.hotend-step.csv");
+    CommandRun again = heat("HEAT\n", "--longest", "0.6", "--limit", "10", "--history", "off");
+    assertThat(Files.readAllLines(folder.resolve("sandpiper.history.jsonl"))).hasSize(1);
     assertThat(again.out()).contains("the limit was reached; the heater is off");
     assertThat(files()).contains("sandpiper.hotend-step-2.csv");
   }

@@ -93,6 +93,14 @@ class HeaterUseTest {
           .hasSizeGreaterThan(2);
     }
     assertThat(open.find("#heater-picture").orElseThrow().isVisible()).isTrue();
+    open.until(() -> recorded("practice board: hotend at 50 % of its power"));
+  }
+
+  /** The record at the end of the stage shows it without being opened again. */
+  private boolean recorded(String words) {
+    return open.window().scene().getRoot().lookupAll(".label").stream()
+        .map(node -> ((javafx.scene.control.Label) node).getText())
+        .anyMatch(text -> text.startsWith(words));
   }
 
   @Test

@@ -69,6 +69,13 @@ class ProveBenchTest {
     open.click("#touch-fix-zMin");
     assertThat(desk.profile().endstops().get("zMin").inverted()).isFalse();
     open.until(() -> kept(EventKind.TOUCH_TEST));
+    var facts =
+        dev.gantrywright.app.record.PrinterHistory.beside(desk.printer().file())
+            .timeline()
+            .last(EventKind.TOUCH_TEST)
+            .orElseThrow()
+            .facts();
+    assertThat(facts.path("practice").asBoolean(false)).as("it was no machine").isTrue();
   }
 
   private boolean asks(String end) {

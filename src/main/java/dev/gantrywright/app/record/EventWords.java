@@ -23,6 +23,7 @@ public final class EventWords {
                   case PROOF -> proof(facts);
                   case TOUCH_TEST -> touchTest(facts);
                   case CALIBRATION -> calibration(facts);
+                  case HEAT_UP -> heatUp(facts);
                   case RETURN -> "back to the state of " + facts.path("of").asString("?");
                   case NOTE -> facts.path("text").asString("");
                 })
@@ -91,6 +92,26 @@ public final class EventWords {
         number(facts.path("current").asDouble(0)),
         facts.path("stepsPerMm").asDouble(0),
         facts.path("plusMinus").asDouble(0));
+  }
+
+  private static String heatUp(JsonNode facts) {
+    String ending =
+        switch (facts.path("ending").asString("")) {
+          case "limit" -> ", up to its limit";
+          case "stopped" -> ", ended by hand";
+          default -> "";
+        };
+    return where(facts)
+        + String.format(
+            Locale.ROOT,
+            "%s at %.0f %% of its power, %.1f to %.1f °C in %.1f s%s; readings in %s",
+            facts.path("heater").asString("?"),
+            100 * facts.path("powerShare").asDouble(0),
+            facts.path("firstCelsius").asDouble(0),
+            facts.path("lastCelsius").asDouble(0),
+            facts.path("seconds").asDouble(0),
+            ending,
+            facts.path("file").asString("?"));
   }
 
   private static String where(JsonNode facts) {

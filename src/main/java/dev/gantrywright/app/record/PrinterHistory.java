@@ -8,6 +8,8 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.patch.Manifest;
 import dev.gantrywright.patch.PatchPlan;
 import dev.gantrywright.prove.ProofReport;
+import dev.gantrywright.prove.StepResponse;
+import dev.gantrywright.prove.ThermalRun;
 import dev.gantrywright.prove.TouchReport;
 import dev.gantrywright.prove.Trace;
 import dev.gantrywright.prove.TravelRuns;
@@ -131,6 +133,24 @@ public final class PrinterHistory {
       PrinterProfile profile, TravelRuns runs, double current, TravelStudy study)
       throws IOException {
     return add(EventKind.CALIBRATION, profile, CalibrationFacts.of(runs, current, study));
+  }
+
+  /**
+   * A heater was heated up at a set power.
+   *
+   * @param port the line that was used, as {@link ProofReport#port} gives it
+   * @param stopped whether somebody ended it
+   * @param readings the file that keeps them, beside the profile
+   */
+  public Event heatedUp(
+      PrinterProfile profile,
+      String port,
+      ThermalRun run,
+      StepResponse response,
+      boolean stopped,
+      Path readings)
+      throws IOException {
+    return add(EventKind.HEAT_UP, profile, HeatUpFacts.of(port, run, response, stopped, readings));
   }
 
   /** A remark of the user's. */

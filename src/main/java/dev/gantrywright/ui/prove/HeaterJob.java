@@ -25,9 +25,11 @@ final class HeaterJob {
    * @param response null where it broke off
    * @param kept file of the readings; null where there is none
    * @param trouble what went wrong; empty where nothing did
-   * @param highest temperature above which it had to end, °C
+   * @param run what was asked for
+   * @param stopped whether it was ended by hand
    */
-  record Outcome(StepResponse response, Path kept, String trouble, double highest) {}
+  record Outcome(
+      StepResponse response, Path kept, String trouble, ThermalRun run, boolean stopped) {}
 
   private static final long LONGEST_SECONDS = 10;
 
@@ -87,10 +89,10 @@ final class HeaterJob {
       StepResponse response = run.record(session, System::nanoTime, () -> stopped, this::reading);
       outcome = kept(response);
     } catch (LinkException failed) {
-      outcome = new Outcome(null, null, failed.getMessage(), run.highestCelsius());
+      outcome = new Outcome(null, null, failed.getMessage(), run, stopped);
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
-      outcome = new Outcome(null, null, "interrupted", run.highestCelsius());
+      outcome = new Outcome(null, null, "interrupted", run, stopped);
     } finally {
       over.countDown();
       forget();
@@ -117,9 +119,9 @@ final class HeaterJob {
   private Outcome kept(StepResponse response) {
     try {
       Path file = StepRecord.keep(profile, run.heater(), response.csv());
-      return new Outcome(response, file, "", run.highestCelsius());
+      return new Outcome(response, file, "", run, stopped);
     } catch (IOException failed) {
-      return new Outcome(response, profile, failed.toString(), run.highestCelsius());
+      return new Outcome(response, profile, failed.toString(), run, stopped);
     }
   }
 }

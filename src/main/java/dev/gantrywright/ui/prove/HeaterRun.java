@@ -1,8 +1,10 @@
 package dev.gantrywright.ui.prove;
 
 import dev.gantrywright.app.HeatCeiling;
+import dev.gantrywright.app.record.PrinterHistory;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.machine.Heater;
+import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.prove.StepResponse;
 import dev.gantrywright.prove.ThermalRun;
 import dev.gantrywright.ui.state.LinkStatus;
@@ -48,6 +50,7 @@ final class HeaterRun extends VBox {
   private final Button end;
   private final Label standing = Pieces.paragraph("", "strong");
   private HeaterJob job;
+  private String line = "";
   private String derivedOn = "";
   private String derivedOff = "";
   private String refusal = "";
@@ -206,6 +209,7 @@ final class HeaterRun extends VBox {
       return;
     }
     standing.setText(Texts.of("heater.running", "0", "–", limit.getText()));
+    line = desk.link().status().get().line();
     job =
         new HeaterJob(
             asked,
@@ -247,12 +251,33 @@ final class HeaterRun extends VBox {
     } else {
       double last =
           outcome.response().points().get(outcome.response().points().size() - 1).celsius();
-      boolean over = last > outcome.highest();
+      boolean over = last > outcome.run().highestCelsius();
       standing.setText(
           Texts.of(over ? "heater.over" : "heater.done", outcome.kept().getFileName())
               + (outcome.trouble().isEmpty() ? "" : " " + outcome.trouble()));
       recorded.accept(outcome.response(), outcome.kept());
+      if (outcome.trouble().isEmpty()) {
+        keep(outcome);
+      }
     }
     standing();
+  }
+
+  /** The run stands in the printer's record, with the file that keeps its readings. */
+  private void keep(HeaterJob.Outcome outcome) {
+    Path file = desk.printer().file();
+    PrinterProfile profile = desk.profile();
+    String port = line;
+    Kept.in(
+        desk,
+        () ->
+            PrinterHistory.beside(file)
+                .heatedUp(
+                    profile,
+                    port,
+                    outcome.run(),
+                    outcome.response(),
+                    outcome.stopped(),
+                    outcome.kept()));
   }
 }

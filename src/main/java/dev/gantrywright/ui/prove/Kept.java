@@ -1,12 +1,15 @@
 package dev.gantrywright.ui.prove;
 
-import dev.gantrywright.ui.state.Cell;
+import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Texts;
 import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 import javafx.application.Platform;
 
-/** Writes into a printer's history off the window's thread; what cannot be written is said. */
+/**
+ * Writes into a printer's history off the window's thread; what was written shows in its record,
+ * what cannot be written is said.
+ */
 final class Kept {
   /** Adds one event. */
   interface Writing {
@@ -15,13 +18,15 @@ final class Kept {
 
   private Kept() {}
 
-  static void in(Cell<String> said, Writing event) {
+  static void in(PrinterDesk desk, Writing event) {
     CompletableFuture.runAsync(
         () -> {
           try {
             event.write();
+            Platform.runLater(() -> desk.recorded().update(count -> count + 1));
           } catch (IOException failed) {
-            Platform.runLater(() -> said.set(Texts.of("prove.notKept", failed.getMessage())));
+            Platform.runLater(
+                () -> desk.link().said().set(Texts.of("prove.notKept", failed.getMessage())));
           }
         });
   }

@@ -111,7 +111,7 @@ final class TouchPanel extends Section {
 
   private void finish() {
     TouchReport report = test.report();
-    String port = desk.link().status().get().port();
+    String port = desk.link().status().get().line();
     test = null;
     prompt.setText("");
     follow.stop();
@@ -126,7 +126,7 @@ final class TouchPanel extends Section {
     boolean any = report.results().stream().anyMatch(r -> r.verdict() != TouchVerdict.NOT_TESTED);
     if (any) {
       Kept.in(
-          desk.link().said(),
+          desk,
           () -> PrinterHistory.beside(file).touchTested(profile, port, report, Optional.empty()));
     }
   }

@@ -219,7 +219,7 @@ final class TravelPanel extends Section {
               values = List.of();
               work();
               Kept.in(
-                  desk.link().said(),
+                  desk,
                   () -> PrinterHistory.beside(file).calibrated(profile, kept, current, found));
             });
   }

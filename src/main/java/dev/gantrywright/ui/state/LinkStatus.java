@@ -9,6 +9,8 @@ package dev.gantrywright.ui.state;
  * @param practice whether it is the practice board
  */
 public record LinkStatus(Kind kind, String port, String words, boolean practice) {
+  private static final String PRACTICE = "practice:";
+
   /** How it stands. */
   public enum Kind {
     NONE,
@@ -19,6 +21,11 @@ public record LinkStatus(Kind kind, String port, String words, boolean practice)
 
   public static LinkStatus none() {
     return new LinkStatus(Kind.NONE, "", "", false);
+  }
+
+  /** The line as the record names it: a practice board is never taken for a machine there. */
+  public String line() {
+    return practice ? PRACTICE : port;
   }
 
   /** Whether a line is open or being opened: then the stop button stands in its corner. */

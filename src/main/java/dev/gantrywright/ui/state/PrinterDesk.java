@@ -41,6 +41,7 @@ public final class PrinterDesk implements AutoCloseable {
   private final Cell<Stage> stage = new Cell<>(Stage.DESCRIBE);
   private final Cell<String> part = new Cell<>("printer");
   private final Cell<Optional<String>> focus = new Cell<>(Optional.empty());
+  private final Cell<Integer> recorded = new Cell<>(0);
   private final Cell<Optional<String>> line = new Cell<>(Optional.empty());
   private final Cell<Optional<MarginNote>> page = new Cell<>(Optional.empty());
   private final Subscription follow;
@@ -115,6 +116,11 @@ public final class PrinterDesk implements AutoCloseable {
   /** The printer with its profile as it stands now. */
   public OpenPrinter printer() {
     return opened.get().with(profile(), opened.get().names());
+  }
+
+  /** How many events were written into the printer's history by hand of the Prove stage. */
+  public Cell<Integer> recorded() {
+    return recorded;
   }
 
   /** Whether the open folder is the one that the profile names, and reading it. */

@@ -18,6 +18,8 @@ import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.machine.ProfileValues;
 import dev.gantrywright.prove.PressEffect;
 import dev.gantrywright.prove.Sample;
+import dev.gantrywright.prove.StepResponse;
+import dev.gantrywright.prove.ThermalRun;
 import dev.gantrywright.prove.TouchReport;
 import dev.gantrywright.prove.TouchResult;
 import dev.gantrywright.prove.TouchVerdict;
@@ -33,6 +35,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -125,9 +128,51 @@ class PrinterHistoryTest {
     assertThat(facts.path("plusMinus").asDouble(0)).isGreaterThan(0);
   }
 
+  private static final ThermalRun RUN =
+      new ThermalRun("hotend", "POWER hotend S0.5", "POWER hotend S0", 0.5, 60, 600, 0.5);
+
+  /** A first-order rise from 20 °C with 2 s of dead time, 20 s time constant and 100 K at half. */
+  private static StepResponse rise(int seconds) {
+    List<StepResponse.Point> points = new ArrayList<>();
+    for (int t = 0; t <= seconds; t++) {
+      points.add(new StepResponse.Point(t, 20 + 50 * (1 - Math.exp(-Math.max(0, t - 2) / 20.0))));
+    }
+    return new StepResponse("hotend", 0.5, points);
+  }
+
+  @Test
+  void aHeatUpKeepsItsModelAndTheFileOfItsReadings() throws Exception {
+    Path csv = file.resolveSibling("heron.hotend-step.csv");
+    history.heatedUp(heron, "practice:", RUN, rise(120), false, csv);
+
+    Event event = history.timeline().last(EventKind.HEAT_UP).orElseThrow();
+    JsonNode facts = event.facts();
+    assertThat(facts.path("practice").asBoolean(false)).isTrue();
+    assertThat(facts.path("file").asString()).isEqualTo("heron.hotend-step.csv");
+    assertThat(facts.path("sha256").asString()).hasSize(64);
+    assertThat(facts.path("ending").asString()).isEqualTo("limit");
+    assertThat(facts.path("model").path("gainKelvin").asDouble(0)).isBetween(95.0, 105.0);
+    assertThat(EventWords.of(event))
+        .isEqualTo(
+            "practice board: hotend at 50 % of its power, 20.0 to 69.9 °C in 120.0 s, up to its"
+                + " limit; readings in heron.hotend-step.csv");
+  }
+
+  @Test
+  void aHeatUpThatWasEndedEarlySaysSoAndGivesNoModel() throws Exception {
+    history.heatedUp(heron, "/dev/ttyACM0", RUN, rise(1), true, Path.of("heron.hotend-step.csv"));
+
+    Event event = history.timeline().last(EventKind.HEAT_UP).orElseThrow();
+    assertThat(event.facts().path("ending").asString()).isEqualTo("stopped");
+    assertThat(event.facts().path("model").isMissingNode()).isTrue();
+    assertThat(event.facts().path("noModel").asString()).isNotBlank();
+    assertThat(EventWords.of(event)).startsWith("/dev/ttyACM0: hotend").contains("ended by hand");
+  }
+
   @Test
   void everyLineKeepsToThePublishedSchema() throws Exception {
     anExportKeepsEveryLineWithTheReasonForIt();
+    history.heatedUp(heron, "practice:", RUN, rise(60), false, Path.of("heron.hotend-step.csv"));
     history.noted(heron, "belt tightened");
     Schema schema =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
