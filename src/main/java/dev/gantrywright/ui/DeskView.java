@@ -25,6 +25,7 @@ import dev.gantrywright.ui.shell.RouteBar;
 import dev.gantrywright.ui.state.BuildDesk;
 import dev.gantrywright.ui.state.BuildState;
 import dev.gantrywright.ui.state.ContactState;
+import dev.gantrywright.ui.state.DriverPlace;
 import dev.gantrywright.ui.state.Expectation;
 import dev.gantrywright.ui.state.ExportDesk;
 import dev.gantrywright.ui.state.Keeper;
@@ -307,6 +308,7 @@ final class DeskView implements Subscription {
     return new PlanContent(
         desk.profile(),
         desk.sheet().map(sheet -> sheet.name()).orElse(""),
+        DriverPlace.of(desk.profile(), desk.sheet()),
         desk.part().get(),
         desk.marks(),
         seen,

@@ -54,6 +54,7 @@ public final class PlanColumn extends VBox implements Subscription {
     outline.setVgap(0);
     getChildren().addAll(title, plan, parts, outline);
     subscriptions.add(desk.values().history().observe(history -> refresh()));
+    subscriptions.add(desk.opened().listen(opened -> refresh()));
     subscriptions.add(desk.judged().listen(judged -> refresh()));
     subscriptions.add(desk.part().listen(part -> refresh()));
     subscriptions.add(desk.stage().listen(stage -> refresh()));

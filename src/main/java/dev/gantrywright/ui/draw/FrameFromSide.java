@@ -2,6 +2,11 @@ package dev.gantrywright.ui.draw;
 
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.ui.quantity.Shown;
+import dev.gantrywright.ui.state.DriverPlace;
+import dev.gantrywright.ui.state.PlaceNames;
+import dev.gantrywright.ui.state.Texts;
+import javafx.scene.Node;
+import javafx.scene.control.Tooltip;
 
 /** The machine from the side: height, hot end, bed, and beside it board and supply. */
 final class FrameFromSide {
@@ -38,21 +43,39 @@ final class FrameFromSide {
     electrics(right + 20, y, x + width - right - 20, height);
   }
 
+  /** Which axis sits where, or why that is not known. */
+  private String told(boolean sheet) {
+    StringBuilder lines =
+        new StringBuilder(Texts.of(sheet ? "plan.drivers" : "plan.drivers.noSheet"));
+    for (DriverPlace place : parts.content.drivers()) {
+      String axes =
+          place.axes().isEmpty()
+              ? Texts.of("board.free")
+              : String.join(
+                  ", ",
+                  place.axes().stream().map(axis -> PlaceNames.part("axes." + axis)).toList());
+      lines.append("\n").append(place.name()).append(": ").append(axes);
+    }
+    return lines.toString();
+  }
+
   private void electrics(double x, double y, double width, double height) {
     PrinterProfile profile = parts.profile();
     double boardHeight = height * 0.55;
     sketch.box(x, y, width, boardHeight, "ink", "paper");
-    for (int i = 0; i < 4; i++) {
-      sketch.box(x + 6 + i * 14, y + 6, 9, 12, "fine");
-    }
-    sketch.box(x + width - 22, y + 6, 14, 14, "solid");
     String name = parts.content.boardName();
-    String board = FittedWords.of(name.isEmpty() ? "Board" : name, width - 12, false);
-    sketch.text(board, x + width / 2, y + boardHeight * 0.62, 0.5);
+    boolean sheet = !name.isEmpty();
+    double middleLine = y + boardHeight * 0.62;
+    int rows = middleLine - 10 - y - 5 >= 2 * 15 ? 2 : 1;
+    new DriverSockets(sketch).draw(parts.content.drivers(), x + 6, y + 5, width - 34, rows, sheet);
+    sketch.box(x + width - 22, y + 6, 14, 14, "solid");
+    String board = FittedWords.of(sheet ? name : Texts.of("plan.noSheet"), width - 12, false);
+    sketch.text(board, x + width / 2, middleLine, 0.5);
     String mcu = profile.board().mcu();
     String part = mcu == null ? "" : FittedWords.of(mcu, width - 12, false);
-    sketch.text(part, x + width / 2, y + boardHeight * 0.62 + 15, 0.5, "quiet");
-    parts.target("board", x, y, width, boardHeight);
+    sketch.text(part, x + width / 2, middleLine + 15, 0.5, "quiet");
+    Node hit = parts.target("board", x, y, width, boardHeight);
+    Tooltip.install(hit, new Tooltip(told(sheet)));
     parts.mark("board", x + width - 6, y - 6);
     double feed = y + boardHeight + 14;
     sketch.line(x + width / 2, y + boardHeight, x + width / 2, feed, "ink");

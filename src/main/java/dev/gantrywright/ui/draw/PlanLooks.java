@@ -24,7 +24,7 @@ final class PlanLooks {
                 add(looks, name, axis.travelMin(), axis.travelMax(), axis.homing().end()));
     profile.endstops().forEach((name, end) -> add(looks, name, end.fitted(), end.contact()));
     add(looks, List.copyOf(profile.heaters().keySet()), content.boardName(), content.chosen());
-    add(looks, content.seen(), content.disagreeing());
+    add(looks, content.drivers(), content.seen(), content.disagreeing());
     return looks;
   }
 

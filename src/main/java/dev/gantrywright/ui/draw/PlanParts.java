@@ -53,7 +53,7 @@ final class PlanParts {
   }
 
   /** Area that opens a part when clicked, washed where the part is in hand. */
-  void target(String part, double x, double y, double width, double height) {
+  Rectangle target(String part, double x, double y, double width, double height) {
     if (part.equals(content.chosen())) {
       Rectangle wash = sketch.box(x, y, width, height, "chosen-wash");
       wash.setArcWidth(6);
@@ -62,6 +62,7 @@ final class PlanParts {
     }
     Rectangle hit = sketch.box(x, y, width, height, "hit");
     hit.setOnMouseClicked(click -> open.accept(part));
+    return hit;
   }
 
   /** Where the sign of the part's gravest finding stands, if it has one. */

@@ -1,6 +1,5 @@
 package dev.gantrywright.ui.state;
 
-import dev.gantrywright.machine.Axis;
 import dev.gantrywright.machine.BoardPort;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.DriverSocket;
@@ -89,7 +88,10 @@ final class BoardRows {
         (label, socket) -> {
           List<String> axes =
               profile.axes().entrySet().stream()
-                  .filter(each -> label.equalsIgnoreCase(socketOf(each.getKey(), each.getValue())))
+                  .filter(
+                      each ->
+                          label.equalsIgnoreCase(
+                              DriverPlace.socketOf(each.getKey(), each.getValue())))
                   .map(Map.Entry::getKey)
                   .toList();
           placed.addAll(axes);
@@ -111,11 +113,6 @@ final class BoardRows {
                         false));
               }
             });
-  }
-
-  /** The socket that an axis names, or the one that bears its name. */
-  private static String socketOf(String name, Axis axis) {
-    return axis.driver().socket() == null ? name : axis.driver().socket();
   }
 
   private Row driver(String label, DriverSocket socket, List<String> axes) {
