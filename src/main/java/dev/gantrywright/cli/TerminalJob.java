@@ -38,12 +38,18 @@ public final class TerminalJob {
    * @return the exit status
    */
   public int run() {
+    String history = System.getenv().getOrDefault("GANTRYWRIGHT_HISTORY", "on");
+    if (!Set.of("on", "off").contains(history)) {
+      return fail(
+          "GANTRYWRIGHT_HISTORY: '" + history + "' is not known; known are on, off",
+          ExitStatus.USAGE);
+    }
     try {
       Path folder = Files.createTempDirectory("gantrywright-");
       Path profile = DemoWorkshop.unpack(folder.resolve("harbour-street-workshop"));
       MainJob.Story story = new MainJob(Catalog.shipped()).run(profile, folder.resolve("patched"));
       tell(story, folder);
-      keep(story, profile, folder.resolve("patched"));
+      keep(story, profile, folder.resolve("patched"), history.equals("on"));
       return ExitStatus.FINE;
     } catch (ProfileProblem e) {
       return fail(e.getMessage(), ExitStatus.USAGE);
@@ -56,7 +62,6 @@ public final class TerminalJob {
       return fail("interrupted", ExitStatus.DEVICE);
     } finally {
       out.flush();
-      err.flush();
     }
   }
 
@@ -64,11 +69,12 @@ public final class TerminalJob {
    * Saves the profile as the remedies left it and keeps in its history what was done, as the stages
    * themselves do; {@code GANTRYWRIGHT_HISTORY=off} leaves the history out.
    */
-  private void keep(MainJob.Story story, Path profile, Path patched) throws IOException {
+  private void keep(MainJob.Story story, Path profile, Path patched, boolean history)
+      throws IOException {
     ProfileStore.save(story.remedied(), profile);
     out.println();
     out.println("Record    profile with the remedies: " + profile);
-    if ("off".equals(System.getenv("GANTRYWRIGHT_HISTORY"))) {
+    if (!history) {
       return;
     }
     PrinterHistory past = PrinterHistory.beside(profile);
@@ -80,11 +86,13 @@ public final class TerminalJob {
       out.println("          told by: gantrywright history " + profile);
     } catch (IOException failed) {
       err.println("not kept in the history: " + failed.getMessage());
+      err.flush();
     }
   }
 
   private int fail(String line, int status) {
     err.println(line);
+    err.flush();
     return status;
   }
 

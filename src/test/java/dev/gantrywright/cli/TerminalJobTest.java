@@ -21,6 +21,10 @@ class TerminalJobTest {
   @TempDir Path folder;
 
   private String told(String history) throws Exception {
+    return told(history, ExitStatus.FINE);
+  }
+
+  private String told(String history, int status) throws Exception {
     assumeTrue(
         System.getProperty("os.name").equals("Linux"), "other systems always have a display");
     ProcessBuilder job =
@@ -38,7 +42,7 @@ class TerminalJobTest {
     job.environment().put("GANTRYWRIGHT_HISTORY", history);
     Process process = job.redirectErrorStream(true).start();
     String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(process.waitFor()).as(told).isZero();
+    assertThat(process.waitFor()).as(told).isEqualTo(status);
     return told;
   }
 
@@ -78,5 +82,14 @@ class TerminalJobTest {
           .noneMatch(name -> name.endsWith(".history.jsonl"));
     }
     assertThat(CommandRun.of("check", profile.toString()).status()).isEqualTo(ExitStatus.FINE);
+  }
+
+  @Test
+  void aMistypedSwitchOfTheHistoryIsToldBeforeAnythingIsWritten() throws Exception {
+    assertThat(told("of", ExitStatus.USAGE))
+        .endsWith("GANTRYWRIGHT_HISTORY: 'of' is not known; known are on, off\n");
+    try (var files = Files.list(folder)) {
+      assertThat(files.map(Path::toString)).noneMatch(name -> name.contains("gantrywright-"));
+    }
   }
 }
