@@ -1,10 +1,5 @@
 package dev.gantrywright.rules.thermal;
 
-import static dev.gantrywright.rules.Known.known;
-import static dev.gantrywright.rules.Shown.about;
-import static dev.gantrywright.rules.Shown.n;
-
-import dev.gantrywright.physics.HeaterPower;
 import dev.gantrywright.rules.Check;
 import dev.gantrywright.rules.Context;
 import dev.gantrywright.rules.Family;
@@ -35,31 +30,15 @@ public final class HeaterWeakerThanStated implements Check {
         .profile()
         .heaters()
         .forEach(
-            (name, heater) -> {
-              if (!known(heater.ohms(), heater.watts(), heater.volts())
-                  || heater.ohms() <= 0
-                  || heater.watts() <= 0
-                  || heater.volts() <= 0) {
-                return;
-              }
-              double watts = HeaterPower.watts(heater.volts(), heater.ohms());
-              if (watts < LEAST * heater.watts()) {
-                sink.report(
-                    "heaters." + name + ".ohms",
-                    "measured "
-                        + n(heater.ohms())
-                        + " Ω: "
-                        + about(watts)
-                        + " W at "
-                        + n(heater.volts())
-                        + " V; "
-                        + n(heater.watts())
-                        + " W make "
-                        + about(HeaterPower.ohms(heater.volts(), heater.watts()))
-                        + " Ω",
-                    Remedy.show(
-                        "measure again with both wires off the board; then fit the heater that is stated, or state the one that is fitted"));
-              }
-            });
+            (name, heater) ->
+                MeasuredPower.of(heater)
+                    .filter(power -> power.times() < LEAST)
+                    .ifPresent(
+                        power ->
+                            sink.report(
+                                "heaters." + name + ".ohms",
+                                power.words(),
+                                Remedy.show(
+                                    "measure again with both wires off the board; then fit the heater that is stated, or state the one that is fitted"))));
   }
 }
