@@ -176,7 +176,7 @@ final class Evaluation {
     DirectiveTable table = file.table();
     if (table.nameEnd(row) == table.nameStart(row)) {
       problem(file, row, "this #define has no name");
-    } else if (table.has(row, DirectiveTable.FUNCTION_LIKE) && file.tokens().macro(row) == null) {
+    } else if (couldBeWrong(file, row) && file.tokens().macro(row) == null) {
       problem(file, row, "the parameters or operators of this macro are not C; it is passed over");
     } else if (table.hash(row) == DEFINED && file.name(row).equals("defined")) {
       problem(file, row, "\"defined\" cannot be a macro; it is passed over");
@@ -185,6 +185,13 @@ final class Evaluation {
     } else {
       macros.define(file, row);
     }
+  }
+
+  private static boolean couldBeWrong(SourceFile file, int row) {
+    DirectiveTable table = file.table();
+    return table.has(row, DirectiveTable.FUNCTION_LIKE)
+        || MacroBody.mayPasteAtAnEnd(
+            file.bytes(), table.nameEnd(row), table.end(row), table.has(row, DirectiveTable.PLAIN));
   }
 
   private Truth decide(SourceFile file, int row, Visits.Record record) {

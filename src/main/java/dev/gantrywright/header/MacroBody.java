@@ -32,7 +32,8 @@ record MacroBody(
   /** Parses what follows the name; a definition that C does not allow yields null. */
   static MacroBody parse(List<Token> behindName, boolean functionLike) {
     if (!functionLike) {
-      return of(behindName);
+      MacroBody macro = of(behindName);
+      return macro.pastesAtAnEnd() ? null : macro;
     }
     Map<String, Integer> names = new LinkedHashMap<>();
     int i = 1;
@@ -70,10 +71,42 @@ record MacroBody(
       if ((token.is("#") || token.is("%:")) && (last || indexOf(tokens.get(i + 1)) < 0)) {
         return false;
       }
-      if ((token.is("##") || token.is("%:%:")) && (last || i == 0)) {
-        return false;
-      }
     }
-    return true;
+    return !pastesAtAnEnd();
+  }
+
+  private static boolean isPaste(Token token) {
+    return token.is("##") || token.is("%:%:");
+  }
+
+  private boolean pastesAtAnEnd() {
+    return !tokens.isEmpty() && (isPaste(tokens.get(0)) || isPaste(tokens.get(tokens.size() - 1)));
+  }
+
+  /**
+   * Whether the text behind an object-like macro's name could begin or end with {@code ##}; spares
+   * most definitions their tokens.
+   *
+   * @param plain whether the text has no comment, literal or splice
+   */
+  static boolean mayPasteAtAnEnd(byte[] bytes, int from, int to, boolean plain) {
+    if (!plain) {
+      for (int i = from; i < to; i++) {
+        if (bytes[i] == '#' || bytes[i] == '%') {
+          return true;
+        }
+      }
+      return false;
+    }
+    int first = from;
+    int last = to - 1;
+    while (first <= last && CharacterClass.blank(bytes[first])) {
+      first++;
+    }
+    while (last > first && CharacterClass.blank(bytes[last])) {
+      last--;
+    }
+    return last > first
+        && (bytes[first] == '#' || bytes[first] == '%' || bytes[last] == '#' || bytes[last] == ':');
   }
 }

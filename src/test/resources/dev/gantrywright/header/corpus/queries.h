@@ -94,6 +94,18 @@
 #define WORSE(1) a
 #define STRAY(a) # b
 #define PASTED(a) a ##
+#define STARTS ## a
+#define ENDS a ##
+#define ENDS_SAID a ## // so
+#define SAID_FIRST /* so */ ## a
+#define DIGRAPH %:%: a
+#define DIGRAPH_LAST a %:%:
+#define SPLICED #\
+# a
+#define INNER a ## b
+#define LONE #
+#define LONE_DIGRAPH a %:
+#define QUOTED "##"
 #define REST(a...) a
 #define LAST(...) __VA_ARGS__
 #define NAMELESS(..., a) a
