@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 
 /**
  * Works changes into a folder round by round: those that do not touch each other go in together,
@@ -21,6 +22,9 @@ final class PlanBuilder {
   private final Map<String, Pieces> pieces = new HashMap<>();
   private final KeptPlan kept;
   private FirmwareFolder folder;
+
+  /** What the last round edits; not in the folder until another round needs it. */
+  private Map<String, List<Edit>> edited = Map.of();
 
   /**
    * @param kept what the plan before asked of the same folder
@@ -51,25 +55,41 @@ final class PlanBuilder {
 
   /** Whether anything was edited, so that another round may settle more. */
   private boolean round() {
+    if (!edited.isEmpty()) {
+      if (!anyWaits()) {
+        return false;
+      }
+      folder = kept.round(folder, changed(folder, edited));
+      edited = Map.of();
+    }
     Map<String, List<Edit>> edits = new TreeMap<>();
     for (int i = 0; i < outcomes.length; i++) {
       if (waiting[i]) {
         propose(i, edits);
       }
     }
-    if (edits.isEmpty()) {
-      return false;
-    }
-    Map<String, byte[]> changed = new TreeMap<>();
     edits.forEach(
         (path, list) -> {
           list.sort(Comparator.comparingInt(e -> e.span().start()));
-          byte[] now = folder.bytesOf(path);
           pieces.computeIfAbsent(path, p -> new Pieces(original.bytesOf(p).length)).apply(list);
-          changed.put(path, FileEdits.spliced(now, list));
         });
-    folder = kept.round(folder, changed);
-    return true;
+    edited = edits;
+    return !edits.isEmpty();
+  }
+
+  private boolean anyWaits() {
+    for (boolean waits : waiting) {
+      if (waits) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Map<String, byte[]> changed(FirmwareFolder folder, Map<String, List<Edit>> edits) {
+    Map<String, byte[]> changed = new TreeMap<>();
+    edits.forEach((path, list) -> changed.put(path, FileEdits.spliced(folder.bytesOf(path), list)));
+    return changed;
   }
 
   private void propose(int i, Map<String, List<Edit>> edits) {
@@ -172,8 +192,11 @@ final class PlanBuilder {
     return new IniChanges(folder).setKey((Change.SetKey) change);
   }
 
-  FirmwareFolder folder() {
-    return folder;
+  /** Makes the folder as the plan leaves it; any thread may ask. */
+  Supplier<FirmwareFolder> after() {
+    FirmwareFolder last = folder;
+    Map<String, List<Edit>> left = edited;
+    return () -> left.isEmpty() ? last : last.with(changed(last, left), last);
   }
 
   List<Outcome> outcomes() {

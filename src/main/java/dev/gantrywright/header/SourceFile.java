@@ -194,12 +194,17 @@ final class SourceFile {
 
   /** A physical line counted from 1, without its line end. */
   String line(int line) {
+    return text(lines().start(line), lineEnd(line));
+  }
+
+  /** The offset behind the last byte of a line counted from 1, its line end not included. */
+  int lineEnd(int line) {
     int from = lines().start(line);
     int to = line < lines().count() ? lines().start(line + 1) : bytes.length;
     while (to > from && (bytes[to - 1] == '\n' || bytes[to - 1] == '\r')) {
       to--;
     }
-    return text(from, to);
+    return to;
   }
 
   /** The macro name of a directive, splices taken out. */
