@@ -3,7 +3,6 @@ package dev.gantrywright.cli;
 import dev.gantrywright.prove.Check;
 import dev.gantrywright.prove.ProofReport;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -27,7 +26,7 @@ final class ProofJson {
     Map<String, Object> row = new LinkedHashMap<>();
     row.put("family", check.family().name().toLowerCase(Locale.ROOT));
     row.put("path", check.path());
-    row.put("verdict", word(check.verdict()).strip());
+    row.put("verdict", check.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     row.put("expected", check.expected());
     row.put("seen", check.seen());
     row.put("advice", check.advice());
@@ -36,6 +35,6 @@ final class ProofJson {
 
   /** Of one width, so that lines of text stand in columns. */
   static String word(Check.Verdict verdict) {
-    return List.of("pass  ", "fail  ", "unsure", "silent").get(verdict.ordinal());
+    return String.format("%-12s", verdict.name().toLowerCase(Locale.ROOT).replace('_', ' '));
   }
 }

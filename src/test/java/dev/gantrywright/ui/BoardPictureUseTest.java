@@ -51,7 +51,7 @@ class BoardPictureUseTest {
   void itShowsWhatIsPluggedInWhere() throws Exception {
     assertThat(drawn())
         .contains("Fulmar M4", "STM32F405RG", "X axis", "Extruder", "STOP3", "z min", "FULMAR.IMG")
-        .contains("PB10 is taken twice: line to the drivers, console");
+        .contains("PB10 is taken twice: UART to the drivers, console");
     assertThat(plan().getAccessibleText()).contains("socket A TMC2209, PB0 PB1 PB12 PB10: X axis");
   }
 

@@ -40,7 +40,7 @@ public final class Pictures {
               + " describe-board describe-printer describe-heaters-bed describe-build names"
               + " names-pick names-boards names-zoom check write build load prove write-done"
               + " build-done load-done prove-proof write-settings palette keys log zoom"
-              + " zoom-board zoom-endstop zoom-describe zoom-check zoom-write zoom-build zoom-load"
+              + " zoom-board zoom-board-picture zoom-endstop zoom-describe zoom-check zoom-write zoom-build zoom-load"
               + " zoom-prove zoom-log")
           .split(" ");
 
@@ -244,6 +244,8 @@ public final class Pictures {
     shot("zoom" + tail);
     step(() -> true, () -> part("board"));
     shot("zoom-board" + tail);
+    step(() -> true, this::scrollDown);
+    shot("zoom-board-picture" + tail);
     step(() -> true, () -> part("endstops.zMin"));
     shot("zoom-endstop" + tail);
     step(() -> true, () -> part("axes.x"));
@@ -354,6 +356,13 @@ public final class Pictures {
         && window.printer().get().link().live().get().fresh()
         && window.printer().get().judged().get().revision() >= 0
         && window.printer().get().profile().name().equals("Heron");
+  }
+
+  /** Every sheet that can be seen, to its middle. */
+  private void scrollDown() {
+    window.scene().getRoot().lookupAll(".scroll-pane").stream()
+        .map(javafx.scene.control.ScrollPane.class::cast)
+        .forEach(pane -> pane.setVvalue(0.6));
   }
 
   private void part(String id) {

@@ -101,7 +101,7 @@ final class TouchPart {
     if (effect.path("noisy").asBoolean(false)) {
       return new Cell("noise", Sign.WARNING);
     }
-    return own ? new Cell("silent", Sign.ERROR) : Cell.of("still");
+    return own ? new Cell("no change", Sign.ERROR) : Cell.of("no change");
   }
 
   private static Block.Strips strips(JsonNode trace) {

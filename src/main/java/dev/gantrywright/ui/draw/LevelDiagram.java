@@ -29,7 +29,7 @@ final class LevelDiagram {
     double left = x + 46;
     double middle = left + STEP;
     double right = middle + STEP;
-    var wash = sketch.box(touched ? middle : left, y - 8, STEP, 166, "chosen-wash");
+    var wash = sketch.box(touched ? middle : left, y - 8, STEP, 138, "chosen-wash");
     wash.toBack();
     sketch.text(
         Texts.of("circuit.rest"), left + STEP / 2, y + 8, 0.5, touched ? "quiet" : "strong");

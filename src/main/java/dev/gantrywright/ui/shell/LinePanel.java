@@ -30,6 +30,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -40,8 +41,14 @@ public final class LinePanel extends VBox implements Subscription {
   /** Rows of the log that are shown; older ones are found by search. */
   private static final int ROWS = 2_000;
 
-  /** Rows that the log has in view. */
-  private static final int IN_VIEW = 12;
+  /** Rows that the log has in view where the window is large. */
+  private static final int IN_VIEW = 24;
+
+  /** Of the log in a window of {@link #SMALL} pixels; of more height it takes its share. */
+  private static final double LEAST = 190;
+
+  private static final double SMALL = 720;
+  private static final double SHARE = 0.75;
 
   private final LinkDesk link;
   private final Clock clock;
@@ -78,7 +85,7 @@ public final class LinePanel extends VBox implements Subscription {
     Button send = Pieces.button("send", Texts.of("line.send"), "act-second", this::send);
     list.setFixedCellSize(20);
     list.setCellFactory(made -> new Row());
-    list.setPrefHeight(190);
+    list.setPrefHeight(LEAST);
     list.setMinHeight(120);
     list.setId("line-log");
     list.setAccessibleText(Texts.of("line.log"));
@@ -103,10 +110,21 @@ public final class LinePanel extends VBox implements Subscription {
     follow.setCycleCount(Timeline.INDEFINITE);
     ahead = new CellsAhead(list, IN_VIEW);
     sceneProperty().addListener((o, before, now) -> makeAhead());
+    parentProperty()
+        .addListener(
+            (o, before, now) -> {
+              if (now instanceof Region bench) {
+                bench.heightProperty().addListener((p, b, height) -> fit(height.doubleValue()));
+              }
+            });
     subscriptions.add(link.status().observe(status -> standing(status)));
     subscriptions.add(link.live().listen(this::live));
     subscriptions.add(link.armed().observe(this::armed));
     subscriptions.add(link.said().listen(this::said));
+  }
+
+  private void fit(double height) {
+    list.setPrefHeight(LEAST + SHARE * Math.max(0, height - SMALL));
   }
 
   private static HBox boxed(TextField field, boolean grows) {

@@ -9,7 +9,7 @@ import javafx.scene.layout.Region;
 
 /** The last exchange on the serial line, at the foot of the window. */
 public final class LineStrip extends HBox {
-  private static final double NARROW = 720;
+  private static final double NARROW = 1000;
 
   private final Label time = new Label();
   private final Label sent = new Label();

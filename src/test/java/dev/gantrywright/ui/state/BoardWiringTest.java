@@ -74,7 +74,7 @@ class BoardWiringTest {
   void aPinWithTwoJobsIsNamedWithBoth() throws Exception {
     BoardWiring wiring = wiring(heron);
     assertThat(wiring.troubles()).hasSize(1);
-    assertThat(wiring.troubles().get(0)).contains("PB10", "console", "line to the drivers");
+    assertThat(wiring.troubles().get(0)).contains("PB10", "console", "UART to the drivers");
     assertThat(row(wiring, Kind.PORT, "drivers").twice()).containsExactly("PB10");
     assertThat(row(wiring, Kind.DRIVER, "C").twice()).containsExactly("PB10");
     PrinterProfile moved = ProfileValues.with(heron, "serial.port", 1);

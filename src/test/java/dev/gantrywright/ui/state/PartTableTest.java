@@ -40,7 +40,7 @@ class PartTableTest {
         .extracting(Part::title)
         .containsSequence("Printer", "Board", "Serial", "X axis", "Y axis", "Z axis", "Extruder")
         .containsSequence("x min", "x max", "y min", "y max", "z min", "z max")
-        .contains("Hot end", "Bed", "Build", "Questions");
+        .contains("Hot end", "Bed", "Build", "Queries");
   }
 
   @Test
