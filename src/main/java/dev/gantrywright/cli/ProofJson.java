@@ -3,6 +3,7 @@ package dev.gantrywright.cli;
 import dev.gantrywright.prove.Check;
 import dev.gantrywright.prove.ProofReport;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -35,6 +36,6 @@ final class ProofJson {
 
   /** Of one width, so that lines of text stand in columns. */
   static String word(Check.Verdict verdict) {
-    return String.format("%-12s", verdict.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    return List.of("pass  ", "fail  ", "unsure", "absent").get(verdict.ordinal());
   }
 }
