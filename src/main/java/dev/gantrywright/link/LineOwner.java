@@ -2,6 +2,7 @@ package dev.gantrywright.link;
 
 import dev.gantrywright.link.Mailbox.Letter;
 import java.time.Duration;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * The thread that opens a session's line, keeps its deadlines, opens it anew when it is lost, and
@@ -97,12 +98,14 @@ final class LineOwner {
   }
 
   private void read(Transport from) {
+    ReadingPace pace = new ReadingPace(parts.nanoTime(), LockSupport::parkNanos);
     try {
       from.receive(
           (bytes, count) -> {
             if (count > 0 && talk.received(from, bytes, count)) {
               mailbox.put(new Letter.Look());
             }
+            pace.took(count);
             return !closing;
           });
     } catch (LinkException e) {
