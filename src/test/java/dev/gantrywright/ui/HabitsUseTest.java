@@ -6,6 +6,7 @@ import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.theme.Mode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
@@ -179,5 +180,26 @@ class HabitsUseTest {
     open.run(() -> CopiedText.profile(desk));
     String text = open.on(() -> Clipboard.getSystemClipboard().getString());
     assertThat(text).contains("Heron").contains("X steps/mm");
+  }
+
+  /** The log that is pulled up takes of a larger window, and the stage keeps what it needs. */
+  @Test
+  void theSerialLogGrowsWithTheWindow() throws Exception {
+    open.press(KeyCode.CONTROL, KeyCode.J);
+    open.until(() -> logHeight() > 0 && logHeight() < 250);
+    double small = open.on(this::logHeight);
+    open.run(
+        () -> {
+          open.window().scene().getWindow().setWidth(1920);
+          open.window().scene().getWindow().setHeight(1080);
+        });
+    open.until(() -> logHeight() >= small + 120);
+    open.run(() -> open.window().scene().getWindow().setHeight(720));
+    open.until(() -> logHeight() <= small + 1);
+  }
+
+  private double logHeight() {
+    Node log = open.window().scene().lookup("#line-log");
+    return log == null ? 0 : log.getLayoutBounds().getHeight();
   }
 }

@@ -44,11 +44,13 @@ public final class LinePanel extends VBox implements Subscription {
   /** Rows that the log has in view where the window is large. */
   private static final int IN_VIEW = 24;
 
-  /** Of the log in a window of {@link #SMALL} pixels; of more height it takes its share. */
-  private static final double LEAST = 190;
+  /** Six rows, pixels. */
+  private static final double LEAST = 120;
+
+  /** Of the log in a window of {@link #SMALL} pixels; what a larger one has more is the log's. */
+  private static final double USUAL = 190;
 
   private static final double SMALL = 720;
-  private static final double SHARE = 0.75;
 
   private final LinkDesk link;
   private final Clock clock;
@@ -85,8 +87,8 @@ public final class LinePanel extends VBox implements Subscription {
     Button send = Pieces.button("send", Texts.of("line.send"), "act-second", this::send);
     list.setFixedCellSize(20);
     list.setCellFactory(made -> new Row());
-    list.setPrefHeight(LEAST);
-    list.setMinHeight(120);
+    list.setPrefHeight(USUAL);
+    list.setMinHeight(LEAST);
     list.setId("line-log");
     list.setAccessibleText(Texts.of("line.log"));
     list.getStyleClass().add("sheet-list");
@@ -123,8 +125,11 @@ public final class LinePanel extends VBox implements Subscription {
     subscriptions.add(link.said().listen(this::said));
   }
 
+  /** Held as a minimum too: the stage would take the room for what it could show below. */
   private void fit(double height) {
-    list.setPrefHeight(LEAST + SHARE * Math.max(0, height - SMALL));
+    double own = Math.max(LEAST, USUAL + height - SMALL);
+    list.setPrefHeight(own);
+    list.setMinHeight(own);
   }
 
   private static HBox boxed(TextField field, boolean grows) {
