@@ -1,21 +1,11 @@
 package dev.gantrywright.ui;
 
-import dev.gantrywright.app.MeasuredImage;
 import dev.gantrywright.app.OpenPrinter;
-import dev.gantrywright.machine.BuiltImage;
 import dev.gantrywright.machine.PrinterProfile;
-import dev.gantrywright.ui.build.BuildView;
-import dev.gantrywright.ui.check.CheckView;
-import dev.gantrywright.ui.describe.CatalogPickers;
-import dev.gantrywright.ui.describe.DescribeView;
 import dev.gantrywright.ui.describe.PlanColumn;
 import dev.gantrywright.ui.draw.PlanContent;
-import dev.gantrywright.ui.load.LoadView;
-import dev.gantrywright.ui.names.DescribeStage;
 import dev.gantrywright.ui.names.NamesDesk;
-import dev.gantrywright.ui.names.NamesView;
 import dev.gantrywright.ui.prove.ProveView;
-import dev.gantrywright.ui.record.RecordBox;
 import dev.gantrywright.ui.record.RecordDesk;
 import dev.gantrywright.ui.shell.Bench;
 import dev.gantrywright.ui.shell.FolderStrip;
@@ -27,15 +17,10 @@ import dev.gantrywright.ui.state.BuildState;
 import dev.gantrywright.ui.state.ContactState;
 import dev.gantrywright.ui.state.DriverPlace;
 import dev.gantrywright.ui.state.Expectation;
-import dev.gantrywright.ui.state.ExportDesk;
 import dev.gantrywright.ui.state.Keeper;
 import dev.gantrywright.ui.state.LinkStatus;
-import dev.gantrywright.ui.state.LoadDesk;
-import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.Outcomes;
-import dev.gantrywright.ui.state.Past;
 import dev.gantrywright.ui.state.PastKeeper;
-import dev.gantrywright.ui.state.PatchedPlace;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.RouteState;
 import dev.gantrywright.ui.state.Stage;
@@ -45,10 +30,7 @@ import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
 import dev.gantrywright.ui.state.WorkState;
 import dev.gantrywright.ui.theme.Tones;
-import dev.gantrywright.ui.write.WriteView;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Map;
@@ -59,7 +41,6 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
 /** One open printer on the bench: puts the views together and keeps them told. */
@@ -72,7 +53,6 @@ final class DeskView implements Subscription {
   private static final long PAUSE_MILLISECONDS = 300;
 
   private final PrinterDesk desk;
-  private final Surroundings around;
   private final Keeper keeper;
   private final HeaderBar header;
   private final RouteBar route;
@@ -84,7 +64,6 @@ final class DeskView implements Subscription {
   private final UndoSteps steps;
   private final PastKeeper past;
   private final Outcomes outcomes = new Outcomes();
-  private final RecordDesk record;
   private final Subscriptions subscriptions = new Subscriptions();
 
   /**
@@ -100,7 +79,6 @@ final class DeskView implements Subscription {
       Supplier<Tones> tones,
       Consumer<Path> show) {
     this.desk = desk;
-    this.around = around;
     Executor later =
         CompletableFuture.delayedExecutor(
             PAUSE_MILLISECONDS, TimeUnit.MILLISECONDS, around.background());
@@ -109,44 +87,13 @@ final class DeskView implements Subscription {
     route = new RouteBar(desk.stage()::set);
     plan = new PlanColumn(desk, this::planContent);
     line = new LinePanel(desk.link(), around.clock(), around.background(), around.view());
-    ExportDesk export =
-        new ExportDesk(
-            around.background(),
-            around.view(),
-            (plan, manifest, target) ->
-                Past.keep(
-                    desk.printer(),
-                    around.clock(),
-                    past -> past.exported(desk.printer(), plan, manifest, target)));
     names =
         new NamesDesk(
             desk, around.learner()::study, around.clock(), around.background(), around.view());
     desk.namesBy(names::change);
     steps = new UndoSteps(desk, names);
-    Map<Stage, Supplier<? extends Node>> stages = new EnumMap<>(Stage.class);
-    stages.put(
-        Stage.DESCRIBE,
-        () ->
-            new DescribeStage(
-                desk,
-                new DescribeView(desk, new CatalogPickers(around.catalog(), desk::sheet)),
-                () -> new NamesView(desk, names)));
-    stages.put(Stage.CHECK, () -> new CheckView(desk, this::waive));
-    stages.put(Stage.WRITE, () -> new WriteView(desk, export, show));
-    BuildDesk build =
-        new BuildDesk(
-            around.records(), around.clock(), around.background(), around.view(), this::measured);
-    stages.put(
-        Stage.BUILD, () -> new BuildView(desk, around.catalog(), build, () -> patched(export)));
-    LoadDesk load =
-        new LoadDesk(
-            desk::printer,
-            () -> patched(export),
-            around.records(),
-            around.clock(),
-            around.background(),
-            around.view());
-    stages.put(Stage.LOAD, () -> new LoadView(desk, load, build));
+    DeskStages stages = new DeskStages(desk, names, around, tones, show);
+    BuildDesk build = stages.build();
     subscriptions.add(
         build
             .state()
@@ -157,25 +104,20 @@ final class DeskView implements Subscription {
                         state.kind() == BuildState.Kind.RUNNING,
                         WorkState.of(state))));
     subscriptions.add(
-        load.state().listen(state -> outcome(Stage.LOAD, state.busy(), WorkState.of(state))));
+        stages
+            .load()
+            .state()
+            .listen(state -> outcome(Stage.LOAD, state.busy(), WorkState.of(state))));
     past = new PastKeeper(desk, build, around.clock(), around.background(), around.view());
     subscriptions.add(past.said().listen(header::say));
-    record = new RecordDesk(desk, around.clock(), around.background(), around.view());
+    RecordDesk record = stages.record();
     subscriptions.add(past.kept().listen(count -> record.look()));
     subscriptions.add(desk.recorded().listen(count -> record.look()));
-    stages.put(Stage.PROVE, () -> prove(tones, show));
     folder = new FolderStrip(desk.folder());
-    bench = new Bench(header, route, folder, plan, stages, line);
+    bench = new Bench(header, route, folder, plan, stages.makers(), line);
     observe();
     stations();
     keeper.restore(kept);
-  }
-
-  /** The Prove stage, with the record at its end. */
-  private ProveView prove(Supplier<Tones> tones, Consumer<Path> show) {
-    ProveView prove = new ProveView(desk, tones);
-    prove.below(new RecordBox(record, show));
-    return prove;
   }
 
   /** What a build or a copy came to stands on its station; an edit makes it stale. */
@@ -186,19 +128,6 @@ final class DeskView implements Subscription {
       outcomes.ended(stage, state, desk.profile());
     }
     station(stage);
-  }
-
-  /** Keeps in the profile what the last image takes, so that the rules can speak of it. */
-  private void measured(BuiltImage image) {
-    if (!MeasuredImage.into(desk.profile(), image).equals(desk.profile())) {
-      desk.values().change(Texts.of("build.measured"), "", now -> MeasuredImage.into(now, image));
-    }
-  }
-
-  /** The patched folder: where it was written last, else where it would be proposed to go. */
-  private Path patched(ExportDesk export) {
-    Path written = export.state().get().target();
-    return written != null ? written : PatchedPlace.of(desk.opened().get());
   }
 
   private void observe() {
@@ -313,10 +242,6 @@ final class DeskView implements Subscription {
         desk.marks(),
         seen,
         new HashSet<>(Expectation.disagreeing(desk.profile(), desk.link())));
-  }
-
-  private void waive(MarginNote note, String reason) {
-    desk.waive(note, reason, LocalDate.now(around.clock()).toString());
   }
 
   /** Takes the tones of the theme again. */

@@ -1,15 +1,12 @@
 package dev.gantrywright.ui.state;
 
-import dev.gantrywright.app.PortMemory;
 import dev.gantrywright.link.CommandKind;
 import dev.gantrywright.link.Dialect;
 import dev.gantrywright.link.LineSession;
-import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.LogEntry;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.SessionListener;
 import dev.gantrywright.link.SessionState;
-import dev.gantrywright.link.serial.PortList;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.prove.ProofReport;
 import dev.gantrywright.prove.Sample;
@@ -20,7 +17,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
-import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -40,14 +36,14 @@ public final class LinkDesk implements AutoCloseable {
   private PrinterProfile built;
   private final Cell<Optional<String>> usbPort = new Cell<>(Optional.empty());
   private volatile Runnable beforeClosing = () -> {};
-  private PortAddress last;
-  private double lastHertz;
-  private Supplier<Map<String, String>> lastFirmware = Map::of;
+  private final LineOpening opening;
+  private LineRequest last;
   private long attempt;
 
   public LinkDesk(Executor background, Executor view) {
     this.background = background;
     this.view = view;
+    opening = new LineOpening(background, view);
     endstops = new SeenEndstops(view);
     proof = new LineProof(background, view);
     talk = new LineTalk(this::session, view);
@@ -115,41 +111,38 @@ public final class LinkDesk implements AutoCloseable {
       PortAddress address,
       double hertz,
       Supplier<Map<String, String>> firmware) {
-    disconnect();
-    last = address;
-    lastHertz = hertz;
-    lastFirmware = firmware;
-    long mine = ++attempt;
-    boolean practice = address instanceof PortAddress.Practice;
-    String port = practice ? Texts.of("link.practice") : address.toString();
-    status.set(
-        new LinkStatus(LinkStatus.Kind.CONNECTING, port, Texts.of("link.opening"), practice));
-    List<String> ends = List.copyOf(profile.endstops().keySet());
-    background.execute(
-        () -> {
-          try {
-            MachineConnection opened =
-                MachineConnection.open(profile, address, practice ? firmware.get() : Map.of());
-            Optional<String> usb = practice ? Optional.empty() : keepable(address);
-            view.execute(
-                () -> {
-                  opened(mine, opened, profile, ends, hertz);
-                  usbPort.set(mine == attempt ? usb : usbPort.get());
-                });
-          } catch (LinkException | IllegalArgumentException failed) {
-            view.execute(() -> lost(mine, port, failed.getMessage(), practice));
-          }
-        });
+    connect(new LineRequest(profile, address, hertz, firmware));
   }
 
-  private static Optional<String> keepable(PortAddress address) {
-    return PortMemory.toKeep(address, PortList.system());
+  private void connect(LineRequest request) {
+    disconnect();
+    last = request;
+    long mine = ++attempt;
+    boolean practice = request.practice();
+    String port = request.port();
+    status.set(
+        new LinkStatus(LinkStatus.Kind.CONNECTING, port, Texts.of("link.opening"), practice));
+    List<String> ends = request.ends();
+    opening.open(
+        request,
+        new LineOpening.Ended() {
+          @Override
+          public void opened(MachineConnection line, Optional<String> usb) {
+            LinkDesk.this.opened(mine, line, request, ends);
+            usbPort.set(mine == attempt ? usb : usbPort.get());
+          }
+
+          @Override
+          public void failed(String why) {
+            lost(mine, port, why, practice);
+          }
+        });
   }
 
   /** Opens the same line again, with what the profile says now. */
   public void reconnect(PrinterProfile profile) {
     if (last != null && status.get().held()) {
-      connect(profile, last, lastHertz, lastFirmware);
+      connect(last.of(profile));
     }
   }
 
@@ -161,8 +154,8 @@ public final class LinkDesk implements AutoCloseable {
   /** Asks for the endstops so often from now on; 0 for the rate at which the line was opened. */
   public void pace(double hertz) {
     MachineConnection open = connection;
-    double wanted = hertz > 0 ? hertz : lastHertz;
     if (open != null) {
+      double wanted = hertz > 0 ? hertz : last.hertz();
       background.execute(() -> open.pace(wanted));
     }
   }
@@ -187,30 +180,18 @@ public final class LinkDesk implements AutoCloseable {
   }
 
   private void opened(
-      long mine,
-      MachineConnection opened,
-      PrinterProfile profile,
-      List<String> ends,
-      double hertz) {
+      long mine, MachineConnection opened, LineRequest request, List<String> ends) {
     if (mine != attempt) {
-      giveUp(opened);
+      opening.giveUp(opened);
       return;
     }
+    PrinterProfile profile = request.profile();
     connection = opened;
     built = opened.practice().isPresent() ? profile : null;
     Consumer<Sample> samples = endstops.begin(Endstops.fitted(profile), () -> mine == attempt);
     opened.session().subscribe(listener(mine));
-    opened.watch(ends, hertz, samples);
+    opened.watch(ends, request.hertz(), samples);
     standing(mine, opened.session().state(), opened.session().note());
-  }
-
-  /** Closes a line that came too late, though the window may be closing and take no more work. */
-  private void giveUp(MachineConnection late) {
-    try {
-      background.execute(late::close);
-    } catch (RejectedExecutionException closing) {
-      new Thread(late::close, "late line").start();
-    }
   }
 
   private SessionListener listener(long mine) {

@@ -1,0 +1,64 @@
+package dev.gantrywright.ui.state;
+
+import dev.gantrywright.app.PortMemory;
+import dev.gantrywright.link.LinkException;
+import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.link.serial.PortList;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
+
+/** Opens a line off the view's thread, since that may wait, and tells on it what came of it. */
+final class LineOpening {
+  /** Told what came of an attempt, on the view's thread. */
+  interface Ended {
+    /**
+     * The line is open.
+     *
+     * @param usb identity of its port as the profile keeps it
+     */
+    void opened(MachineConnection line, Optional<String> usb);
+
+    void failed(String why);
+  }
+
+  private final Executor background;
+  private final Executor view;
+
+  LineOpening(Executor background, Executor view) {
+    this.background = background;
+    this.view = view;
+  }
+
+  void open(LineRequest request, Ended ended) {
+    boolean practice = request.practice();
+    background.execute(
+        () -> {
+          try {
+            MachineConnection opened =
+                MachineConnection.open(
+                    request.profile(),
+                    request.address(),
+                    practice ? request.firmware().get() : Map.of());
+            Optional<String> usb = practice ? Optional.empty() : keepable(request.address());
+            view.execute(() -> ended.opened(opened, usb));
+          } catch (LinkException | IllegalArgumentException failed) {
+            view.execute(() -> ended.failed(failed.getMessage()));
+          }
+        });
+  }
+
+  private static Optional<String> keepable(PortAddress address) {
+    return PortMemory.toKeep(address, PortList.system());
+  }
+
+  /** Closes a line that came too late, though the window may be closing and take no more work. */
+  void giveUp(MachineConnection late) {
+    try {
+      background.execute(late::close);
+    } catch (RejectedExecutionException closing) {
+      new Thread(late::close, "late line").start();
+    }
+  }
+}
