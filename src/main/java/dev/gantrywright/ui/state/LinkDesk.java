@@ -179,8 +179,7 @@ public final class LinkDesk implements AutoCloseable {
     }
   }
 
-  private void opened(
-      long mine, MachineConnection opened, LineRequest request, List<String> ends) {
+  private void opened(long mine, MachineConnection opened, LineRequest request, List<String> ends) {
     if (mine != attempt) {
       opening.giveUp(opened);
       return;
