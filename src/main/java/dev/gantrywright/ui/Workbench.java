@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.stream.IntStream;
 import javafx.application.Application;
 import javafx.scene.image.Image;
@@ -33,6 +34,8 @@ public final class Workbench extends Application {
   /** Puts the window on the screen, with nothing in it that can wait for the next frame. */
   static WorkbenchWindow open(Stage stage, Surroundings around) {
     WorkbenchWindow window = new WorkbenchWindow(stage, around);
+    Executor later = Tenure.later(around.background());
+    window.whenOpened(desk -> Tenure.after(desk, later));
     window.show();
     return window;
   }

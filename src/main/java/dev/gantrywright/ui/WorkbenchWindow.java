@@ -53,6 +53,7 @@ public final class WorkbenchWindow {
   private final Scene scene;
   private final WindowActs acts;
   private Habits habits;
+  private Consumer<PrinterDesk> whenOpened = desk -> {};
   private Optional<DeskView> desk = Optional.empty();
   private StartView start;
   private Thread saving;
@@ -179,6 +180,11 @@ public final class WorkbenchWindow {
                     }));
   }
 
+  /** Tells of each printer that is opened from now on. */
+  void whenOpened(Consumer<PrinterDesk> act) {
+    whenOpened = act;
+  }
+
   private void opened(OpenPrinter printer, Optional<PrinterProfile> kept) {
     closeDesk();
     keep(habits.opened(printer.file().toString()));
@@ -195,6 +201,7 @@ public final class WorkbenchWindow {
                     }));
     DeskView view = new DeskView(next, kept, around, acts, this::tones, around.folders());
     desk = Optional.of(view);
+    whenOpened.accept(next);
     content.getChildren().setAll(view.view());
     stage.setTitle(Texts.of("window.title", printer.title()));
   }

@@ -80,10 +80,9 @@ public final class WindowBenchmark {
   static WorkbenchWindow open(Surroundings around) {
     Typefaces.load();
     Stage stage = new Stage();
-    WorkbenchWindow window = new WorkbenchWindow(stage, around);
+    WorkbenchWindow window = Workbench.open(stage, around);
     stage.setWidth(1280);
     stage.setHeight(720);
-    window.show();
     return window;
   }
 
