@@ -19,9 +19,10 @@ import dev.gantrywright.rules.Sink;
     reads = {"heaters.*.ohms", "heaters.*.watts", "heaters.*.volts"},
     source =
         "P = V² / R (Joule); copper gains 0.393 % a kelvin (IEC 60028), so a bed measured cold"
-            + " may show 1.4 times its power; above 1.5 times it is another heater")
+            + " may show 1.39 times its power; 1.5 times with tolerance (common practice, no published"
+            + " source)")
 public final class HeaterStrongerThanStated implements Check {
-  /** What a bed of copper tracks shows cold, 1.39 times at 20 °C for 120 °C, and its tolerance. */
+  /** What a bed of copper tracks shows cold, 1.39 times at 20 °C for 120 °C, with tolerance. */
   private static final double MOST = 1.5;
 
   @Override
