@@ -11,7 +11,7 @@ final class CopiedText {
 
   static void profile(PrinterDesk desk) {
     ClipboardContent content = new ClipboardContent();
-    content.putString(ProfileText.of(desk.profile(), desk.notes()));
+    content.putString(ProfileText.of(desk));
     Clipboard.getSystemClipboard().setContent(content);
   }
 }

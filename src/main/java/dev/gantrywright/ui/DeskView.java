@@ -49,6 +49,8 @@ final class DeskView implements Subscription {
   private static final Set<Stage> OF_THE_PROFILE =
       EnumSet.of(Stage.DESCRIBE, Stage.BUILD, Stage.LOAD, Stage.PROVE);
 
+  private static final Set<Stage> OF_THE_FOLDER = EnumSet.of(Stage.CHECK, Stage.WRITE);
+
   /** Nothing typed over a second ago is lost; a write with every key would slow the keys. */
   private static final long PAUSE_MILLISECONDS = 300;
 
@@ -159,7 +161,14 @@ final class DeskView implements Subscription {
                   title();
                   stations();
                 }));
-    subscriptions.add(desk.folder().state().listen(state -> title()));
+    subscriptions.add(
+        desk.folder()
+            .state()
+            .listen(
+                state -> {
+                  title();
+                  OF_THE_FOLDER.forEach(this::station);
+                }));
     subscriptions.add(
         desk.link()
             .status()

@@ -1,11 +1,13 @@
 package dev.gantrywright.ui;
 
+import dev.gantrywright.app.Opening;
 import dev.gantrywright.app.Places;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.catalog.Mcu;
 import dev.gantrywright.names.Learner;
 import dev.gantrywright.names.McuNames;
 import dev.gantrywright.rules.book.StandardBook;
+import dev.gantrywright.ui.state.FolderDesk;
 import dev.gantrywright.ui.state.HabitStore;
 import dev.gantrywright.ui.state.RecoveryStore;
 import dev.gantrywright.ui.state.RuleInspector;
@@ -26,6 +28,7 @@ import javafx.application.Platform;
  * @param facts the catalogue, read when it is first asked for
  * @param workshop the folder of the demo printers
  * @param records where histories and replaced images are kept
+ * @param reading reads the firmware folder that a profile names anew
  * @param folders opens a folder in the system's own window
  */
 public record Surroundings(
@@ -38,11 +41,22 @@ public record Surroundings(
     RecoveryStore recovery,
     Path workshop,
     Path records,
+    FolderDesk.Reading reading,
     Consumer<Path> folders) {
-  /** The same with another way to open folders. */
-  Surroundings folders(Consumer<Path> opener) {
+  /** The same with other ways to read folders, and to open them in the system's window. */
+  Surroundings folders(FolderDesk.Reading reader, Consumer<Path> opener) {
     return new Surroundings(
-        clock, background, view, facts, inspector, habits, recovery, workshop, records, opener);
+        clock,
+        background,
+        view,
+        facts,
+        inspector,
+        habits,
+        recovery,
+        workshop,
+        records,
+        reader,
+        opener);
   }
 
   /** Facts about parts. */
@@ -81,6 +95,7 @@ public record Surroundings(
         new RecoveryStore(data.resolve("recovery")),
         workshop,
         data.resolve("records"),
+        (file, profile, progress) -> new Opening().open(file, profile, null, progress),
         ShownFolder::open);
   }
 }

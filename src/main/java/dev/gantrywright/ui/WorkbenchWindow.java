@@ -190,7 +190,12 @@ public final class WorkbenchWindow {
     keep(habits.opened(printer.file().toString()));
     PrinterDesk next =
         new PrinterDesk(
-            printer, around.inspector(), around.clock(), around.background(), around.view());
+            printer,
+            around.inspector(),
+            around.clock(),
+            around.reading(),
+            around.background(),
+            around.view());
     next.page()
         .listen(
             asked ->

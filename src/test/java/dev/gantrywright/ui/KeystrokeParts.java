@@ -68,6 +68,7 @@ final class KeystrokeParts {
         around.recovery(),
         around.workshop(),
         around.records(),
+        around.reading(),
         around.folders());
   }
 

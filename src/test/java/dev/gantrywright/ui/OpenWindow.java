@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.gantrywright.app.DemoWorkshop;
+import dev.gantrywright.ui.state.FolderDesk;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.theme.Typefaces;
 import java.nio.file.Path;
@@ -16,6 +17,7 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.UnaryOperator;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -42,13 +44,19 @@ final class OpenWindow implements AutoCloseable {
    * <p>Skips the test visibly where this machine lacks what JavaFX needs to draw text.
    */
   OpenWindow(Path data) throws Exception {
+    this(data, UnaryOperator.identity());
+  }
+
+  /** The same with another way to read a folder that is named anew. */
+  OpenWindow(Path data, UnaryOperator<FolderDesk.Reading> reading) throws Exception {
     toolkit();
     this.data = data;
     DemoWorkshop.unpack(workshop());
     on(
         () -> {
           stage = new Stage();
-          around = Surroundings.in(data, workshop()).folders(shownFolders::add);
+          Surroundings usual = Surroundings.in(data, workshop());
+          around = usual.folders(reading.apply(usual.reading()), shownFolders::add);
           window = new WorkbenchWindow(stage, around);
           stage.setX(0);
           stage.setY(0);

@@ -86,7 +86,7 @@ final class RareStates {
               List.of(new MarginNote.Fix("Use 80", MarginNote.Safety.REVIEW, now -> now))));
     }
     StatePictures.run(
-        () -> at.desk().judged().set(new Judged(at.desk().values().revision(), forty)));
+        () -> at.desk().judged().set(new Judged(at.desk().values().revision(), forty, true)));
     at.shot("forty-findings");
     StatePictures.run(() -> at.desk().stage().set(Stage.CHECK));
     at.shot("forty-findings-check");

@@ -29,6 +29,8 @@ class RouteWordsTest {
                 "route.saved",
                 "route.unsaved",
                 "route.checking",
+                "route.reading",
+                "route.unread",
                 "route.fits",
                 "route.noFolder",
                 "route.noNames",

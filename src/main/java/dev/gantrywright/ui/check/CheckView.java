@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.check;
 
+import dev.gantrywright.ui.state.FolderState;
 import dev.gantrywright.ui.state.Gravity;
 import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.MarginNotes;
@@ -91,6 +92,7 @@ public final class CheckView extends Beside implements Subscription {
             });
     subscriptions.add(desk.judged().observe(judged -> refresh()));
     subscriptions.add(desk.trouble().listen(trouble -> refresh()));
+    subscriptions.add(desk.folder().state().listen(state -> words()));
   }
 
   private HBox heading() {
@@ -197,15 +199,30 @@ public final class CheckView extends Beside implements Subscription {
             .count();
     applySafe.setText(Texts.of("check.applied", safe));
     applySafe.setVisible(safe > 0);
+    words();
+    select(kept, place);
+  }
+
+  /** How much was found; what of it is still to come while a folder is read. */
+  private void words() {
     String counted = MarginNotes.counted(desk.notes());
     String trouble = desk.trouble().get();
-    summary.setText(trouble.isEmpty() ? counted : trouble);
+    FolderState folder = desk.folder().state().get();
+    boolean reads = folder.folderAhead();
+    String found =
+        !reads
+            ? counted
+            : counted.isEmpty()
+                ? Texts.of("check.reading.none")
+                : Texts.of("check.reading", counted);
+    summary.setText(trouble.isEmpty() ? found : trouble);
     empty.setText(
         Texts.of(
-            desk.judged().get().revision() < 0
-                ? "check.busy"
-                : desk.notes().isEmpty() ? "check.nothing" : "check.filtered"));
-    select(kept, place);
+            !desk.notes().isEmpty()
+                ? "check.filtered"
+                : reads
+                    ? "check.reading.nothing"
+                    : desk.judged().get().whole() ? "check.nothing" : "check.busy"));
   }
 
   /** Rows that stay are left alone; only what differs is set. */

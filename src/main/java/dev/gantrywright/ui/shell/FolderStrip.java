@@ -53,13 +53,13 @@ public final class FolderStrip extends HBox implements Subscription {
     boolean reads = state.kind() == FolderState.Kind.READING;
     boolean ended =
         state.kind() == FolderState.Kind.STOPPED || state.kind() == FolderState.Kind.FAILED;
-    boolean another = !state.named().equals(state.open());
+    boolean another = state.another();
     show(progress, reads);
     show(cancel, reads);
     show(sign, ended);
     show(again, ended);
     progress.setProgress(state.share());
-    String key = "folder." + state.kind().name().toLowerCase(java.util.Locale.ROOT);
+    String key = "folder." + state.word();
     words.setText(
         reads || ended
             ? Texts.of(

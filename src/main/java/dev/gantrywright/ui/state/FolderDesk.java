@@ -5,6 +5,7 @@ import dev.gantrywright.header.Progress;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileValues;
+import dev.gantrywright.rules.UnreadFolder;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,6 +69,40 @@ public final class FolderDesk implements Subscription {
 
   public Cell<FolderState> state() {
     return state;
+  }
+
+  /** Whether all that the profile names has been read, or is known to be unread. */
+  boolean whole() {
+    return open.equals(wanted) || !state.get().reads();
+  }
+
+  /**
+   * What is known of a printer: without the former folder or board sheet once another one is named,
+   * since nothing that they say is so of the new one.
+   */
+  OpenPrinter known(OpenPrinter printer) {
+    boolean sheet = wanted.sheet().equals(open.sheet());
+    boolean folder = wanted.folder().equals(open.folder());
+    if (sheet && folder) {
+      return printer;
+    }
+    return new OpenPrinter(
+        printer.file(),
+        printer.profile(),
+        sheet ? printer.sheet() : null,
+        folder ? printer.folder() : null,
+        printer.names(),
+        folder ? printer.unreadFolder() : unread(),
+        printer.problems());
+  }
+
+  /** Why the folder that is named now is not open; null while it is still to be read. */
+  private UnreadFolder unread() {
+    FolderState now = state.get();
+    return now.reads() || now.named().isEmpty()
+        ? null
+        : new UnreadFolder(
+            now.named(), Texts.of("folder.unread." + now.word(), now.named(), now.words()));
   }
 
   private void follow() {
@@ -161,7 +196,6 @@ public final class FolderDesk implements Subscription {
       problems.add(was.unreadFolder().why());
     }
     open = wanted;
-    state.set(state(FolderState.Kind.CURRENT, 0, ""));
     // The name map is edited beside the profile; what is in hand counts, not what its file holds.
     desk.reopened(
         new OpenPrinter(
@@ -172,6 +206,9 @@ public final class FolderDesk implements Subscription {
             was.names(),
             same ? was.unreadFolder() : read.unreadFolder(),
             problems));
+    if (mine == round) {
+      state.set(state(FolderState.Kind.CURRENT, 0, ""));
+    }
   }
 
   private void failed(long mine, RuntimeException broken) {

@@ -1,5 +1,7 @@
 package dev.gantrywright.ui.state;
 
+import java.util.Locale;
+
 /**
  * Whether the open firmware folder is the one that the profile names.
  *
@@ -23,5 +25,25 @@ public record FolderState(Kind kind, String named, String open, double share, St
 
   public boolean current() {
     return kind == Kind.CURRENT;
+  }
+
+  /** Whether what the profile names is being read, or will be as soon as nobody types. */
+  public boolean reads() {
+    return kind == Kind.WAITING || kind == Kind.READING;
+  }
+
+  /** Whether a firmware folder is named that is still to be read. */
+  public boolean folderAhead() {
+    return reads() && another() && !named.isEmpty();
+  }
+
+  /** The kind, as keys of texts spell it. */
+  public String word() {
+    return kind.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether another folder is named than the one that is open. */
+  public boolean another() {
+    return !named.equals(open);
   }
 }

@@ -2,7 +2,6 @@ package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.BuiltFirmware;
 import dev.gantrywright.app.OpenPrinter;
-import dev.gantrywright.app.Opening;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
@@ -44,8 +43,9 @@ public final class PrinterDesk implements AutoCloseable {
   private final Cell<Integer> recorded = new Cell<>(0);
   private final Cell<Optional<String>> line = new Cell<>(Optional.empty());
   private final Cell<Optional<MarginNote>> page = new Cell<>(Optional.empty());
-  private final Subscription follow;
+  private final Subscriptions follow = new Subscriptions();
   private final FolderDesk folder;
+  private Work checked;
   private List<Part> allParts = List.of();
   private List<Part> allOf;
   private Map<String, Gravity> marks = Map.of();
@@ -53,25 +53,34 @@ public final class PrinterDesk implements AutoCloseable {
   private List<Part> marksIn;
   private BiConsumer<String, UnaryOperator<NameMap>> names = (label, change) -> {};
 
-  private record Work(long revision, OpenPrinter printer) {}
+  /**
+   * @param whole false where something that the profile names is still to be read
+   */
+  private record Work(long revision, OpenPrinter printer, boolean whole) {}
 
   /**
+   * @param reading reads the folder that the profile names
    * @param background runs checks, plans and the line's opening
    * @param view hands results over to the view's thread
    */
   public PrinterDesk(
-      OpenPrinter printer, Inspector inspector, Clock clock, Executor background, Executor view) {
+      OpenPrinter printer,
+      Inspector inspector,
+      Clock clock,
+      FolderDesk.Reading reading,
+      Executor background,
+      Executor view) {
     this(
         printer,
         inspector,
         clock,
-        (file, profile, progress) -> new Opening().open(file, profile, null, progress),
+        reading,
         CompletableFuture.delayedExecutor(PAUSE_MILLISECONDS, TimeUnit.MILLISECONDS, background),
         background,
         view);
   }
 
-  /** With another way to read a folder, and to wait for the end of typing. */
+  /** With another way to wait for the end of typing. */
   PrinterDesk(
       OpenPrinter printer,
       Inspector inspector,
@@ -88,7 +97,7 @@ public final class PrinterDesk implements AutoCloseable {
         new Latest<>(
             background,
             view,
-            work -> new Judged(work.revision(), inspection.inspect(work.printer())),
+            work -> new Judged(work.revision(), inspection.inspect(work.printer()), work.whole()),
             (work, result) -> {
               trouble.set("");
               judged.set(result);
@@ -104,13 +113,30 @@ public final class PrinterDesk implements AutoCloseable {
             (work, failed) ->
                 trouble.set(Texts.of("check.failed", String.valueOf(failed.getMessage()))));
     folder = new FolderDesk(this, reading, later, background, view);
-    follow = values.history().observe(history -> work());
+    follow.add(values.history().observe(history -> work()));
+    follow.add(folder.state().listen(state -> judgeAnew()));
   }
 
   private void work() {
-    Work work = new Work(values.revision(), printer());
-    judge.put(work);
-    planner.put(work);
+    judge();
+    planner.put(planning());
+  }
+
+  private void judge() {
+    checked = new Work(values.revision(), folder.known(printer()), folder.whole());
+    judge.put(checked);
+  }
+
+  /** A reading that was ended, or begun again, changes what is known, not the profile. */
+  private void judgeAnew() {
+    boolean edited = checked.revision() != values.revision();
+    if (!edited && checked.whole() != folder.whole()) {
+      judge();
+    }
+  }
+
+  private Work planning() {
+    return new Work(values.revision(), printer(), folder.whole());
   }
 
   /** The printer with its profile as it stands now. */
@@ -176,7 +202,7 @@ public final class PrinterDesk implements AutoCloseable {
   /** From now on the plan comes with every line of its files, or without. */
   public void wholeFiles(boolean wanted) {
     if (plans.whole(wanted)) {
-      planner.put(new Work(values.revision(), printer()));
+      planner.put(planning());
     }
   }
 

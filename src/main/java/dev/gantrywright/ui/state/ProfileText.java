@@ -10,7 +10,13 @@ import tools.jackson.databind.node.ObjectNode;
 public final class ProfileText {
   private ProfileText() {}
 
-  public static String of(PrinterProfile profile, List<MarginNote> notes) {
+  /** What is known of the open printer; says so where a part of it is still being read. */
+  public static String of(PrinterDesk desk) {
+    String text = of(desk.profile(), desk.notes());
+    return desk.judged().get().whole() ? text : text + Texts.of("copy.partly") + "\n";
+  }
+
+  static String of(PrinterProfile profile, List<MarginNote> notes) {
     StringBuilder text = new StringBuilder();
     ObjectNode tree = ProfileValues.tree(profile);
     for (String path : ProfileValues.paths(profile)) {

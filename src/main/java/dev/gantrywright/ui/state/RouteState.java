@@ -27,7 +27,10 @@ public final class RouteState {
 
   private static StationState check(PrinterDesk desk) {
     List<MarginNote> notes = desk.notes();
-    if (desk.judged().get().revision() < 0) {
+    if (desk.folder().state().get().folderAhead()) {
+      return StationState.open("route.reading");
+    }
+    if (!desk.folder().whole() || !desk.judged().get().whole()) {
       return StationState.open("route.checking");
     }
     if (notes.isEmpty()) {
@@ -41,6 +44,13 @@ public final class RouteState {
   }
 
   private static StationState write(Optional<PatchPlan> plan, PrinterDesk desk) {
+    FolderState folder = desk.folder().state().get();
+    if (!folder.current() && folder.another()) {
+      return StationState.open(
+          folder.folderAhead()
+              ? "route.reading"
+              : folder.reads() ? "route.checking" : "route.unread");
+    }
     if (desk.planned().get().revision() < 0 && desk.opened().get().names() != null) {
       return StationState.open("route.checking");
     }

@@ -6,6 +6,7 @@ import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.DiffRow;
 import dev.gantrywright.ui.state.DiffRows;
 import dev.gantrywright.ui.state.ExportDesk;
+import dev.gantrywright.ui.state.FolderState;
 import dev.gantrywright.ui.state.PlaceNames;
 import dev.gantrywright.ui.state.Planned;
 import dev.gantrywright.ui.state.PrinterDesk;
@@ -105,6 +106,7 @@ public final class WriteView extends VBox implements Subscription {
             refused,
             place);
     subscriptions.add(desk.planned().observe(this::show));
+    subscriptions.add(desk.folder().state().listen(state -> summary()));
     subscriptions.add(desk.line().observe(this::jump));
   }
 
@@ -145,7 +147,7 @@ public final class WriteView extends VBox implements Subscription {
                       ? Texts.of("write.noFolder")
                       : Texts.of("write.folderGone", named));
       show(toBuild, !folder);
-      summary.setText("");
+      summary();
       return;
     }
     List<DiffRow> next = whole.isSelected() ? planned.whole() : planned.rows();
@@ -155,16 +157,30 @@ public final class WriteView extends VBox implements Subscription {
     shown = next;
     PatchPlan made = plan.get();
     patch(margin ? next : DiffRows.withReasons(next));
-    long files = made.lines().stream().map(line -> line.file()).distinct().count();
-    summary.setText(
-        made.lines().isEmpty()
-            ? Texts.of("route.written")
-            : Texts.of("write.summary", made.lines().size(), files, made.unchanged().size()));
+    summary();
     empty.setText(Texts.of("write.nothing"));
     show(toBuild, false);
     refusals(made.refusals());
     if (every.isSelected()) {
       settings.refresh();
+    }
+  }
+
+  /** What would be written; of which folder, as long as that is not the one that is named. */
+  private void summary() {
+    Optional<PatchPlan> plan = desk.planned().get().plan();
+    FolderState folder = desk.folder().state().get();
+    if (plan.isEmpty()) {
+      summary.setText("");
+    } else if (!folder.current() && folder.another()) {
+      summary.setText(Texts.of("write.former"));
+    } else if (plan.get().lines().isEmpty()) {
+      summary.setText(Texts.of("route.written"));
+    } else {
+      PatchPlan made = plan.get();
+      long files = made.lines().stream().map(line -> line.file()).distinct().count();
+      summary.setText(
+          Texts.of("write.summary", made.lines().size(), files, made.unchanged().size()));
     }
   }
 

@@ -27,10 +27,15 @@ class FolderDeskTest {
   private PrinterDesk desk;
   private FolderDesk folder;
 
-  /** Nothing is found: these tests are about the folder alone. */
-  private static final class Silent implements Inspector, Inspection {
+  private OpenPrinter inspected;
+  private int inspections;
+
+  /** Nothing is found: these tests are about the folder alone, and what the rules see of it. */
+  private final class Silent implements Inspector, Inspection {
     @Override
     public List<MarginNote> inspect(OpenPrinter printer) {
+      inspected = printer;
+      inspections++;
       return List.of();
     }
 
@@ -132,6 +137,60 @@ class FolderDeskTest {
   }
 
   @Test
+  void theRulesSeeNoFolderUntilTheOneThatIsNamedIsRead() {
+    assertThat(inspected.folder()).isNotNull();
+    inspections = 0;
+    name("perch-2");
+    work();
+    assertThat(inspected.folder()).isNull();
+    assertThat(inspected.unreadFolder()).as("no finding yet").isNull();
+    assertThat(desk.judged().get().whole()).isFalse();
+    assertThat(RouteState.of(desk, Stage.CHECK).words()).isEqualTo("reading the folder");
+    assertThat(RouteState.of(desk, Stage.WRITE).words()).isEqualTo("reading the folder");
+    assertThat(inspections).isOne();
+    pause();
+    readings.pollLast().run();
+    assertThat(RouteState.of(desk, Stage.CHECK).words()).as("read, not checked").isEqualTo("checking");
+    work();
+    assertThat(inspected.folder().root()).endsWith(Path.of("perch-2"));
+    assertThat(desk.judged().get().whole()).isTrue();
+    assertThat(RouteState.of(desk, Stage.CHECK).words()).isEqualTo("everything fits");
+    assertThat(inspections).isEqualTo(2);
+  }
+
+  @Test
+  void undoneBeforeItIsReadTheFormerFolderIsCheckedAgain() {
+    name("perch-2");
+    work();
+    desk.values().undo();
+    assertThat(RouteState.of(desk, Stage.CHECK).words()).isEqualTo("checking");
+    work();
+    assertThat(inspected.folder().root()).endsWith(Path.of("perch-1"));
+    assertThat(RouteState.of(desk, Stage.CHECK).words()).isEqualTo("everything fits");
+  }
+
+  @Test
+  void aReadingThatIsCancelledIsSaidToTheRulesUntilItBeginsAnew() {
+    name("perch-2");
+    pause();
+    folder.cancel();
+    work();
+    assertThat(inspected.folder()).isNull();
+    assertThat(inspected.unreadFolder().stated()).isEqualTo("perch-2");
+    assertThat(inspected.unreadFolder().why()).startsWith("perch-2 has not been read");
+    assertThat(desk.judged().get().whole()).isTrue();
+    assertThat(RouteState.of(desk, Stage.WRITE).words()).isEqualTo("folder not read");
+    folder.read();
+    Runnable reads = readings.pollLast();
+    work();
+    assertThat(inspected.unreadFolder()).isNull();
+    assertThat(desk.judged().get().whole()).isFalse();
+    reads.run();
+    work();
+    assertThat(inspected.folder().root()).endsWith(Path.of("perch-2"));
+  }
+
+  @Test
   void aFolderThatIsNotThereIsOneLineAndUndoBringsTheFormerBack() {
     name("gone");
     pause();
@@ -200,9 +259,17 @@ class FolderDeskTest {
     Files.copy(Path.of("demo-profiles/fulmar-m4.board.json"), home.resolve("fulmar-m4.board.json"));
     var before = desk.opened().get().folder();
     assertThat(desk.values().edit("board.sheet", "fulmar-m4.board.json")).isEmpty();
+    assertThat(RouteState.of(desk, Stage.CHECK).words()).isEqualTo("checking");
     pause();
     work();
     assertThat(desk.sheet().orElseThrow().name()).isEqualTo("Fulmar M4");
     assertThat(desk.opened().get().folder()).isSameAs(before);
+    assertThat(inspected.sheet()).isNotNull();
+    assertThat(inspected.folder()).isSameAs(before);
+    // The sheet is not that of the profile any more, as soon as another one is named.
+    assertThat(desk.values().edit("board.sheet", "other.board.json")).isEmpty();
+    work();
+    assertThat(inspected.sheet()).isNull();
+    assertThat(inspected.folder()).isSameAs(before);
   }
 }
