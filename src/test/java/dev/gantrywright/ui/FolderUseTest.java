@@ -133,8 +133,7 @@ class FolderUseTest {
   }
 
   private static String station(OpenWindow open, String stage) throws Exception {
-    return open.on(
-        () -> open.window().scene().lookup("#stage-" + stage).getAccessibleText());
+    return open.on(() -> open.window().scene().lookup("#stage-" + stage).getAccessibleText());
   }
 
   @Test

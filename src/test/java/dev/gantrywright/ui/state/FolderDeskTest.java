@@ -150,7 +150,9 @@ class FolderDeskTest {
     assertThat(inspections).isOne();
     pause();
     readings.pollLast().run();
-    assertThat(RouteState.of(desk, Stage.CHECK).words()).as("read, not checked").isEqualTo("checking");
+    assertThat(RouteState.of(desk, Stage.CHECK).words())
+        .as("read, not checked")
+        .isEqualTo("checking");
     work();
     assertThat(inspected.folder().root()).endsWith(Path.of("perch-2"));
     assertThat(desk.judged().get().whole()).isTrue();
