@@ -1,6 +1,7 @@
 package dev.gantrywright.app;
 
 import dev.gantrywright.catalog.Catalog;
+import dev.gantrywright.header.Progress;
 import dev.gantrywright.machine.ChangedFields;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.report.ProfileFindings;
@@ -11,6 +12,7 @@ import dev.gantrywright.rules.Waivers;
 import dev.gantrywright.rules.book.StandardBook;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -87,23 +89,32 @@ public record Checking(RuleBook book, Catalog catalog) {
    */
   public <T> boolean stream(
       List<Path> files, Path folder, Function<Result, T> each, Predicate<T> take) {
-    return stream(() -> this, files, folder, each, take);
+    return stream(() -> this, files, folder, Progress.none(), each, take);
   }
 
   /**
    * The same with rules and facts that may still be on their way: the first printers are opened
    * meanwhile.
+   *
+   * @param progress told of each step of the firmware folders' reading, from several threads; a
+   *     {@link CancellationException} from it stops the run
    */
   public static <T> boolean stream(
       Supplier<Checking> checking,
       List<Path> files,
       Path folder,
+      Progress progress,
       Function<Result, T> each,
       Predicate<T> take) {
     Opening opening = new Opening();
     ThreadLocal<Checked> before = new ThreadLocal<>();
-    return new InOrder(Runtime.getRuntime().availableProcessors())
-        .run(files, file -> each.apply(open(checking, opening, file, folder, before)), take);
+    Function<Path, Result> open = file -> open(checking, opening, file, folder, progress, before);
+    try {
+      return new InOrder(Runtime.getRuntime().availableProcessors())
+          .run(files, open.andThen(each), take);
+    } catch (CancellationException ended) {
+      return false;
+    }
   }
 
   private static Result open(
@@ -111,9 +122,10 @@ public record Checking(RuleBook book, Catalog catalog) {
       Opening opening,
       Path file,
       Path folder,
+      Progress progress,
       ThreadLocal<Checked> before) {
     try {
-      OpenPrinter printer = opening.open(file, folder);
+      OpenPrinter printer = opening.open(file, folder, progress);
       Checked checked = checking.get().after(before.get(), printer);
       before.set(checked);
       return new Result(file, printer, findings(printer, checked), null);

@@ -48,7 +48,17 @@ public final class Opening {
    * @throws ProfileProblem where the profile itself cannot be read
    */
   public OpenPrinter open(Path file, Path folder) throws ProfileProblem {
-    return open(file, ProfileStore.read(file), folder);
+    return open(file, folder, Progress.none());
+  }
+
+  /**
+   * The same.
+   *
+   * @param progress told of each step of the firmware folder's reading; what it throws ends it
+   * @throws ProfileProblem where the profile itself cannot be read
+   */
+  public OpenPrinter open(Path file, Path folder, Progress progress) throws ProfileProblem {
+    return open(file, ProfileStore.read(file), folder, progress);
   }
 
   /** Opens the parts of a profile that is already read. */
@@ -59,8 +69,8 @@ public final class Opening {
   /**
    * Opens the parts of a profile that is already read.
    *
-   * @param progress told of each file of the firmware folder, where this instance has not read it
-   *     yet; what it throws ends the reading
+   * @param progress told of each step of the firmware folder's reading, where this instance has not
+   *     read it yet; what it throws ends the reading
    */
   public OpenPrinter open(Path file, PrinterProfile profile, Path folder, Progress progress) {
     List<String> problems = new ArrayList<>();

@@ -1,6 +1,7 @@
 package dev.gantrywright.cli;
 
 import dev.gantrywright.app.Checking;
+import dev.gantrywright.header.Progress;
 import dev.gantrywright.report.FindingsLayout;
 import dev.gantrywright.report.FindingsLayout.Unread;
 import dev.gantrywright.report.Utf8Text;
@@ -49,7 +50,12 @@ final class CheckRun {
     try (CtrlC key = new CtrlC()) {
       boolean whole =
           Checking.stream(
-              checking, files, folder, this::part, part -> print(part) && !key.pressed());
+              checking,
+              files,
+              folder,
+              Progress.until(key::pressed),
+              this::part,
+              part -> print(part) && !key.pressed());
       progress.clear();
       end(whole, files.size());
     }

@@ -8,6 +8,8 @@ import dev.gantrywright.app.fleet.FleetCarry;
 import dev.gantrywright.app.fleet.FleetMatrix;
 import dev.gantrywright.app.fleet.PortList;
 import dev.gantrywright.app.fleet.ReleaseOf;
+import dev.gantrywright.header.FirmwareFolder;
+import dev.gantrywright.header.Progress;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.BoardStore;
 import dev.gantrywright.machine.ProfileProblem;
@@ -15,6 +17,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -176,8 +179,18 @@ final class FleetVerb implements Callable<Integer> {
     }
   }
 
+  private FirmwareFolder release(CtrlC stop) {
+    try {
+      Progress ended = Progress.until(stop::pressed);
+      return FolderInput.read(spec, act.carryTo, List.of(), ended);
+    } catch (CancellationException ended) {
+      stop.tell(Printed.err(spec), new CancellationException("stopped; no printer was carried"));
+      throw ended;
+    }
+  }
+
   private List<FleetCarry.Row> carry(Fleet fleet, CtrlC stop) {
-    FleetCarry carry = new FleetCarry(FolderInput.read(act.carryTo, List.of()));
+    FleetCarry carry = new FleetCarry(release(stop));
     ProgressLine progress =
         new ProgressLine(Printed.err(spec), fleet.files().size(), "printers carried:");
     try {

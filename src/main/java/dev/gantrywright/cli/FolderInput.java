@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Reads the firmware folder that a verb was given. */
 final class FolderInput {
@@ -30,9 +31,20 @@ final class FolderInput {
   /**
    * The folder under the given defines.
    *
+   * @param spec of the verb, on whose error stream a long reading shows how far it is
    * @param defines {@code NAME} or {@code NAME=VALUE}; a bare name counts as 1, as compilers do
    */
-  static FirmwareFolder read(Path folder, List<String> defines) {
+  static FirmwareFolder read(CommandSpec spec, Path folder, List<String> defines) {
+    return read(spec, folder, defines, Progress.none());
+  }
+
+  /**
+   * The same, for a run that can be ended in order.
+   *
+   * @param progress told of each step; what it throws ends the reading
+   */
+  static FirmwareFolder read(
+      CommandSpec spec, Path folder, List<String> defines, Progress progress) {
     Map<String, String> predefined = new LinkedHashMap<>();
     for (String define : defines) {
       int equals = define.indexOf('=');
@@ -43,8 +55,8 @@ final class FolderInput {
       }
       predefined.put(name, equals < 0 ? "1" : define.substring(equals + 1));
     }
-    try {
-      return FirmwareFolder.read(folder, predefined, Progress.none());
+    try (FolderProgress shown = new FolderProgress(Printed.err(spec), folder, progress)) {
+      return FirmwareFolder.read(folder, predefined, shown);
     } catch (FolderException unreadable) {
       throw new UsageProblem(unreadable.getMessage(), unreadable);
     }

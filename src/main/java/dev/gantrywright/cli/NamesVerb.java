@@ -63,7 +63,7 @@ final class NamesVerb implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    FirmwareFolder read = FolderInput.read(folder, defines);
+    FirmwareFolder read = FolderInput.read(spec, folder, defines);
     outside(out);
     outside(profile);
     if (profile != null && Files.exists(profile)) {

@@ -111,7 +111,7 @@ final class PatchVerb implements Callable<Integer> {
       throw new UsageProblem(
           (names != null ? "--names" : "--from") + " goes with --profile PROFILE");
     }
-    FirmwareFolder read = FolderInput.read(folder, defines);
+    FirmwareFolder read = FolderInput.read(spec, folder, defines);
     PatchPlan plan = plan(byHand, read);
     if (!format.json()) {
       BytePrinter.print(Printed.out(spec), plan.diff());
@@ -134,7 +134,7 @@ final class PatchVerb implements Callable<Integer> {
         return PatchPlan.of(
             printer, NameMapInput.read(names, profile, printer, read), byHand, read);
       }
-      FirmwareFolder old = FolderInput.read(from, defines);
+      FirmwareFolder old = FolderInput.read(spec, from, defines);
       carried = CarryOver.of(old, NameMapInput.read(names, profile, printer, old), read);
       return PatchPlan.of(printer, carried.map(), byHand, read);
     } catch (ProfileProblem unreadable) {

@@ -1,6 +1,7 @@
 package dev.gantrywright.cli;
 
 import java.io.PrintWriter;
+import java.util.function.Supplier;
 
 /**
  * How far a long run has come, on one line of the error stream that is written over. Shown only
@@ -18,6 +19,11 @@ final class ProgressLine {
   private long next = System.nanoTime() + FIRST_NANOS;
   private int width;
 
+  /** One whose words come with each call. */
+  ProgressLine(PrintWriter err) {
+    this(err, 0, "");
+  }
+
   ProgressLine(PrintWriter err, int all, String done) {
     this.err = err;
     this.all = all;
@@ -27,11 +33,15 @@ final class ProgressLine {
   }
 
   void at(int count) {
+    at(() -> done + " " + count + " of " + all);
+  }
+
+  void at(Supplier<String> words) {
     if (!shown || System.nanoTime() < next) {
       return;
     }
     next = System.nanoTime() + EVERY_NANOS;
-    String text = done + " " + count + " of " + all;
+    String text = words.get();
     err.print("\r" + text + " ".repeat(Math.max(0, width - text.length())));
     err.flush();
     width = text.length();

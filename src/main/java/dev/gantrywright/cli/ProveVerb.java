@@ -185,7 +185,7 @@ final class ProveVerb implements Callable<Integer> {
           .forEach((what, text) -> values.put("identity." + what, text));
       values.remove("identity." + FirmwareIdentity.NAME);
     } else {
-      FirmwareFolder read = FolderInput.read(folder, List.of());
+      FirmwareFolder read = FolderInput.read(spec, folder, List.of());
       NameMap map = NameMapInput.read(names, line.profile, printer, read);
       values.putAll(BuiltFirmware.values(read, map));
     }

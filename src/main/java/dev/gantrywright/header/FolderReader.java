@@ -29,6 +29,7 @@ final class FolderReader {
   private final TreeMap<String, Path> found = new TreeMap<>();
   private final Set<Path> entered = new HashSet<>();
   private final Limits limits;
+  private final Progress progress;
   private int seen;
 
   /**
@@ -43,7 +44,8 @@ final class FolderReader {
     static final Limits SHIPPED = new Limits(MOST_FILES, MOST_ENTRIES, MOST_BYTES);
   }
 
-  private FolderReader(Path root, Path realRoot, Limits limits) {
+  private FolderReader(Path root, Path realRoot, Progress progress, Limits limits) {
+    this.progress = progress;
     this.limits = limits;
     this.root = root;
     this.realRoot = realRoot;
@@ -64,9 +66,9 @@ final class FolderReader {
       throw new FolderException(dir + ": this is a file; give the folder that holds the headers");
     }
     try {
-      FolderReader reader = new FolderReader(dir, dir.toRealPath(), limits);
+      FolderReader reader = new FolderReader(dir, dir.toRealPath(), progress, limits);
       reader.walk(dir, 0);
-      return reader.load(progress);
+      return reader.load();
     } catch (IOException e) {
       throw new FolderException(dir + ": cannot be read (" + Faults.reason(e) + ")", e);
     }
@@ -86,6 +88,7 @@ final class FolderReader {
         if (++seen > limits.entries()) {
           throw tooMuch(String.format(Locale.ROOT, "%,d entries", limits.entries()));
         }
+        progress.listed(seen);
         entries.add(entry);
       }
     } catch (IOException | DirectoryIteratorException failed) {
@@ -109,6 +112,7 @@ final class FolderReader {
   }
 
   private void visit(Path entry, int depth) throws IOException, FolderException {
+    progress.listed(seen);
     String name = entry.getFileName().toString();
     if (name.startsWith(".")) {
       return;
@@ -143,7 +147,7 @@ final class FolderReader {
     }
   }
 
-  private Contents load(Progress progress) throws FolderException {
+  private Contents load() throws FolderException {
     TreeMap<String, byte[]> files = new TreeMap<>();
     long bytes = 0;
     int done = 0;

@@ -1,8 +1,22 @@
 package dev.gantrywright.header;
 
-/** Told about each file while a folder is read. */
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Told of each step while a folder is read: first its entries are listed, then its files are read.
+ * What it throws ends the reading there.
+ */
 @FunctionalInterface
 public interface Progress {
+  /**
+   * One more entry of the folder has been listed, or is about to be looked at; a slow folder takes
+   * its time for both.
+   *
+   * @param entries listed so far, at any depth
+   */
+  default void listed(int entries) {}
+
   /**
    * One file has been read.
    *
@@ -15,5 +29,28 @@ public interface Progress {
   /** Tells nobody. */
   static Progress none() {
     return (done, total, path) -> {};
+  }
+
+  /**
+   * Tells nobody, and ends the reading with a {@link CancellationException}.
+   *
+   * @param stopped asked at each entry and each file; may be asked from several threads
+   */
+  static Progress until(BooleanSupplier stopped) {
+    return new Progress() {
+      @Override
+      public void listed(int entries) {
+        if (stopped.getAsBoolean()) {
+          throw new CancellationException("listing ended after " + entries + " entries");
+        }
+      }
+
+      @Override
+      public void read(int done, int total, String path) {
+        if (stopped.getAsBoolean()) {
+          throw new CancellationException("reading ended at " + path);
+        }
+      }
+    };
   }
 }

@@ -2,11 +2,14 @@ package dev.gantrywright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.gantrywright.header.Progress;
 import dev.gantrywright.rules.Level;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,6 +45,38 @@ class CheckingStreamTest {
           .isEqualTo(CHECKING.check(results.get(at + 2).printer()).open())
           .isNotEmpty();
     }
+  }
+
+  /** The listing of the folder stands at its third entry until the user has enough. */
+  @Test
+  void aListingThatIsHeldUpEndsWithTheRun(@TempDir Path folder) throws Exception {
+    List<Path> files = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      files.add(DEMO.resolve("sandpiper.printer.json").toAbsolutePath());
+    }
+    AtomicInteger entries = new AtomicInteger();
+    AtomicInteger read = new AtomicInteger();
+    AtomicBoolean stopped = new AtomicBoolean();
+    Progress held =
+        new Progress() {
+          @Override
+          public void listed(int listed) {
+            stopped.set(entries.incrementAndGet() == 3);
+            Progress.until(stopped::get).listed(listed);
+          }
+
+          @Override
+          public void read(int done, int total, String path) {
+            read.incrementAndGet();
+          }
+        };
+    List<Object> results = new ArrayList<>();
+    boolean whole =
+        Checking.stream(() -> CHECKING, files, null, held, result -> result, results::add);
+    assertThat(whole).isFalse();
+    assertThat(results).isEmpty();
+    assertThat(entries).hasValue(3);
+    assertThat(read).hasValue(0);
   }
 
   @Test

@@ -6,10 +6,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.gantrywright.board.Tool;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A folder that is not meant well, or not meant at all. */
 class FolderLimitsTest {
@@ -35,6 +41,64 @@ class FolderLimitsTest {
                 + " not one above it");
     assertThatThrownBy(() -> read(5, 9, 50)).hasMessageContaining("more than 9 entries");
     assertThatThrownBy(() -> read(5, 10, 49)).hasMessageContaining("MiB of headers and sources");
+  }
+
+  /** Ends the reading where so many entries are listed; counts what it is told of. */
+  private static final class Ending implements Progress {
+    private final int last;
+    private final List<Integer> listed = new ArrayList<>();
+    private final List<String> files = new ArrayList<>();
+
+    Ending(int last) {
+      this.last = last;
+    }
+
+    @Override
+    public void listed(int entries) {
+      listed.add(entries);
+      Progress.until(() -> entries >= last).listed(entries);
+    }
+
+    @Override
+    public void read(int done, int total, String path) {
+      files.add(path);
+    }
+  }
+
+  /** 20 entries at the top, and 10 in each of two folders below. */
+  private void broad() throws Exception {
+    for (int i = 0; i < 18; i++) {
+      Files.writeString(dir.resolve(i + ".h"), "#define A\n");
+    }
+    for (String below : List.of("roost", "perch")) {
+      Files.createDirectory(dir.resolve(below));
+      for (int i = 0; i < 10; i++) {
+        Files.writeString(dir.resolve(below).resolve(i + ".h"), "#define A\n");
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 7, 20, 21, 40})
+  void aListingThatIsEndedStopsAtThatEntry(int last) throws Exception {
+    broad();
+    Ending ending = new Ending(last);
+    assertThatThrownBy(() -> FirmwareFolder.read(dir, Map.of(), ending))
+        .isInstanceOf(CancellationException.class)
+        .hasMessage("listing ended after " + last + " entries");
+    assertThat(ending.listed).last().isEqualTo(last);
+    assertThat(ending.listed.stream().filter(count -> count == last)).hasSize(1);
+    assertThat(ending.files).isEmpty();
+  }
+
+  @Test
+  void eachEntryIsToldBeforeItIsListedAndBeforeItIsLookedAt() throws Exception {
+    broad();
+    Ending ending = new Ending(Integer.MAX_VALUE);
+    assertThat(FirmwareFolder.read(dir, Map.of(), ending).headers()).hasSize(38);
+    assertThat(ending.listed).isSorted().hasSize(2 * 40);
+    assertThat(ending.listed).contains(1).last().isEqualTo(40);
+    assertThat(ending.files).hasSize(38);
   }
 
   @Test

@@ -4,6 +4,7 @@ import dev.gantrywright.app.OpenPrinter;
 import dev.gantrywright.app.Opening;
 import dev.gantrywright.app.record.PrinterHistory;
 import dev.gantrywright.header.FirmwareFolder;
+import dev.gantrywright.header.Progress;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.names.CarryOver;
 import dev.gantrywright.names.NameMapException;
@@ -22,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
@@ -118,7 +120,7 @@ public final class FleetCarry {
       Fleet fleet, Opening opening, Path file, Path into, Function<Path, PrinterHistory> history) {
     String name = fleet.name(file);
     try {
-      OpenPrinter printer = opening.open(file);
+      OpenPrinter printer = opening.open(file, null, Progress.until(cancelled));
       if (printer.folder() == null || printer.names() == null) {
         return not(
             name,
@@ -128,6 +130,8 @@ public final class FleetCarry {
                 : printer.problems().get(0));
       }
       return carried(name, printer, into, history);
+    } catch (CancellationException ended) {
+      return not(name, "", CANCELLED);
     } catch (ProfileProblem unreadable) {
       return not(name, "", unreadable.getMessage());
     } catch (ExportException | NameMapException | IOException failed) {

@@ -59,7 +59,7 @@ public final class FolderStrip extends HBox implements Subscription {
     show(sign, ended);
     show(again, ended);
     progress.setProgress(state.share());
-    String key = "folder." + state.word();
+    String key = "folder." + (reads && state.share() < 0 ? "listing" : state.word());
     words.setText(
         reads || ended
             ? Texts.of(

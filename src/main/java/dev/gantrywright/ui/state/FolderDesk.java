@@ -28,6 +28,12 @@ public final class FolderDesk implements Subscription {
   /** Of the reading, what is told at once. */
   private static final int STEPS = 50;
 
+  /** Between two tellings of how much is listed, nanoseconds. */
+  private static final long TELL_NANOS = 100_000_000;
+
+  /** The share of files read while nobody knows how many there are. */
+  private static final double LISTING = -1;
+
   private record Named(String folder, String sheet) {
     static Named of(PrinterProfile profile) {
       return new Named(plain(profile.build().folder()), plain(profile.board().sheet()));
@@ -162,19 +168,33 @@ public final class FolderDesk implements Subscription {
   }
 
   private Progress progress(long mine, AtomicBoolean stop) {
-    return (done, total, path) -> {
-      if (stop.get()) {
-        throw new CancellationException(path);
+    Progress ends = Progress.until(stop::get);
+    return new Progress() {
+      private long next = System.nanoTime();
+
+      @Override
+      public void listed(int entries) {
+        ends.listed(entries);
+        long now = System.nanoTime();
+        if (now - next >= 0) {
+          next = now + TELL_NANOS;
+          view.execute(() -> reached(mine, LISTING, Texts.of("folder.listed", entries)));
+        }
       }
-      if (done * STEPS / total != (done - 1) * STEPS / total) {
-        view.execute(() -> reached(mine, (double) done / total));
+
+      @Override
+      public void read(int done, int total, String path) {
+        ends.read(done, total, path);
+        if (done * STEPS / total != (done - 1) * STEPS / total) {
+          view.execute(() -> reached(mine, (double) done / total, ""));
+        }
       }
     };
   }
 
-  private void reached(long mine, double share) {
+  private void reached(long mine, double share, String words) {
     if (mine == round) {
-      state.set(state(FolderState.Kind.READING, share, ""));
+      state.set(state(FolderState.Kind.READING, share, words));
     }
   }
 

@@ -7,8 +7,8 @@ import java.util.Locale;
  *
  * @param named the folder as the profile names it; empty where it names none
  * @param open the folder that is open, as the profile named it then; empty where none is
- * @param share of the files read, 0 to 1
- * @param words why it could not be read; empty where that is not so
+ * @param share of the files read, 0 to 1; below 0 while they are still listed
+ * @param words how many entries are listed so far, or why it could not be read; else empty
  */
 public record FolderState(Kind kind, String named, String open, double share, String words) {
   /** What goes on. */

@@ -16,6 +16,25 @@ import org.junit.jupiter.api.io.TempDir;
 class FleetCarryCancelTest {
   @TempDir Path folder;
 
+  /** Asked before the first printer and then at each entry of its folder's listing. */
+  @Test
+  void aListingThatIsCancelledCarriesNothing() throws Exception {
+    Path workshop = DemoWorkshop.unpack(folder.resolve("workshop")).getParent();
+    FirmwareFolder release = FirmwareFolder.read(workshop.resolve("rookery-2.3"));
+    AtomicInteger asked = new AtomicInteger();
+    List<FleetCarry.Row> rows =
+        new FleetCarry(release)
+            .run(
+                Fleet.in(workshop),
+                folder.resolve("carried"),
+                null,
+                done -> {},
+                () -> asked.incrementAndGet() > 4);
+    assertThat(rows).hasSize(3).allMatch(row -> row.problem().equals(FleetCarry.CANCELLED));
+    assertThat(asked).as("no entry after the fourth").hasValue(5 + 2);
+    assertThat(folder.resolve("carried")).doesNotExist();
+  }
+
   @Test
   void whatIsCancelledLeavesNothingHalfWritten() throws Exception {
     Path workshop = DemoWorkshop.unpack(folder.resolve("workshop")).getParent();

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,8 @@ class FolderDeskTest {
   private final Deque<Runnable> pauses = new ArrayDeque<>();
   private final Deque<Runnable> readings = new ArrayDeque<>();
   private final List<String> read = new ArrayList<>();
+  private final List<Integer> listed = new ArrayList<>();
+  private IntConsumer beforeEntry = entries -> {};
   private PrinterDesk desk;
   private FolderDesk folder;
 
@@ -82,7 +85,21 @@ class FolderDeskTest {
 
   private OpenPrinter reading(Path file, PrinterProfile profile, Progress progress) {
     read.add(profile.build().folder());
-    return new Opening().open(file, profile, null, progress);
+    Progress slow =
+        new Progress() {
+          @Override
+          public void listed(int entries) {
+            listed.add(entries);
+            beforeEntry.accept(entries);
+            progress.listed(entries);
+          }
+
+          @Override
+          public void read(int done, int total, String path) {
+            progress.read(done, total, path);
+          }
+        };
+    return new Opening().open(file, profile, null, slow);
   }
 
   private void name(String value) {
@@ -244,6 +261,47 @@ class FolderDeskTest {
     work();
     assertThat(read).isEmpty();
     assertThat(shown()).isEqualTo("perch-1");
+  }
+
+  /** The folder is slow: its listing stands at its second entry until the user has cancelled. */
+  @Test
+  void aListingThatIsHeldUpEndsWhenItIsCancelled() {
+    List<FolderState> states = new ArrayList<>();
+    folder.state().listen(states::add);
+    name("perch-2");
+    pause();
+    beforeEntry =
+        entries -> {
+          if (entries == 2) {
+            assertThat(folder.state().get().share()).isNegative();
+            folder.cancel();
+          }
+        };
+    work();
+    assertThat(listed).as("no entry after that").last().isEqualTo(2);
+    assertThat(states)
+        .contains(new FolderState(FolderState.Kind.READING, "perch-2", "perch-1", -1, "1 entry"));
+    assertThat(states).last().extracting(FolderState::kind).isEqualTo(FolderState.Kind.STOPPED);
+    assertThat(shown()).isEqualTo("perch-1");
+    beforeEntry = entries -> {};
+    folder.read();
+    work();
+    assertThat(shown()).isEqualTo("perch-2");
+  }
+
+  @Test
+  void aListingEndsWhenThePrinterIsClosedOrAnotherFolderIsNamed() {
+    name("perch-2");
+    pause();
+    beforeEntry = entries -> name("gone");
+    work();
+    assertThat(listed).containsExactly(1);
+    listed.clear();
+    name("perch-2");
+    pause();
+    beforeEntry = entries -> desk.close();
+    work();
+    assertThat(listed).containsExactly(1);
   }
 
   @Test
