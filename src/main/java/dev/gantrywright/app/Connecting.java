@@ -1,5 +1,6 @@
 package dev.gantrywright.app;
 
+import dev.gantrywright.link.BaudSearch;
 import dev.gantrywright.link.ByteLog;
 import dev.gantrywright.link.CommandTable;
 import dev.gantrywright.link.Connector;
@@ -16,11 +17,16 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.Serial;
 import dev.gantrywright.prove.PracticeMachine;
 import dev.gantrywright.prove.ProfileDialect;
+import java.time.Duration;
+import java.util.List;
 
 /** Opens the line to a printer's machine, or to the practice board that stands for it. */
 public final class Connecting {
   /** Used where the profile names no rate; common practice, no published source. */
   public static final int USUAL_BAUD = 115_200;
+
+  /** How long a board may take to answer at one rate; it may restart when the port is opened. */
+  private static final Duration LISTEN = Duration.ofSeconds(3);
 
   private static final int RING_BYTES = 4 << 20;
   private static final int SHORT_RING_BYTES = 1 << 16;
@@ -88,6 +94,28 @@ public final class Connecting {
             ByteLog.inMemory(ringBytes, System.nanoTime()),
             System::nanoTime,
             Thread::new));
+  }
+
+  /**
+   * The profile's settings with the baud rate at which the board answers; only questions are sent.
+   *
+   * @param going told of each rate; false ends the search
+   * @throws LinkException SILENT when it answers at none
+   */
+  public static SerialSettings searched(
+      PrinterProfile profile, Connector connector, BaudSearch.Going going) throws LinkException {
+    SerialSettings described = settings(profile.serial());
+    List<BaudSearch.Heard> heard =
+        new BaudSearch(connector, described, ProfileDialect.of(profile.link()), System::nanoTime)
+            .run(BaudSearch.usualFrom(described.baud()), LISTEN, going);
+    return described.withBaud(
+        BaudSearch.found(heard)
+            .orElseThrow(
+                () ->
+                    new LinkException(
+                        LinkException.Kind.SILENT,
+                        "the board answers at none of the usual baud rates: look at its power, and"
+                            + " at link.identityQuery")));
   }
 
   /**

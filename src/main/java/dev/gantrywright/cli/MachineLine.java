@@ -1,7 +1,6 @@
 package dev.gantrywright.cli;
 
 import dev.gantrywright.app.Connecting;
-import dev.gantrywright.link.BaudSearch;
 import dev.gantrywright.link.Connector;
 import dev.gantrywright.link.Connectors;
 import dev.gantrywright.link.Dialect;
@@ -14,7 +13,6 @@ import dev.gantrywright.link.practice.PracticeBoard;
 import dev.gantrywright.link.practice.PracticeSetup;
 import dev.gantrywright.link.practice.Press;
 import dev.gantrywright.machine.PrinterProfile;
-import dev.gantrywright.machine.Serial;
 import dev.gantrywright.prove.PracticeMachine;
 import dev.gantrywright.prove.ProfileDialect;
 import java.time.Duration;
@@ -23,12 +21,8 @@ import java.util.Map;
 
 /** A profile with an open session, for one verb; closed when the verb ends, or is interrupted. */
 final class MachineLine implements AutoCloseable {
-  private static final int USUAL_BAUD = 115_200;
-
   /** Boards that restart when the port is opened take some seconds (common practice). */
   private static final Duration START_PATIENCE = Duration.ofSeconds(12);
-
-  private static final Duration LISTEN = Duration.ofSeconds(3);
 
   private final PrinterProfile profile;
   private final LineSession session;
@@ -70,10 +64,7 @@ final class MachineLine implements AutoCloseable {
       Connector connector = Connectors.of(address, board, System::nanoTime);
       LineSession session =
           Connecting.session(
-              address,
-              connector,
-              settings(profile.serial(), options.baud, connector, dialect),
-              dialect);
+              address, connector, settings(profile, options.baud, connector), dialect);
       MachineLine line =
           new MachineLine(profile, session, address instanceof PortAddress.Practice ? board : null);
       line.awaitUp();
@@ -86,39 +77,19 @@ final class MachineLine implements AutoCloseable {
     }
   }
 
-  private static SerialSettings settings(
-      Serial serial, String baud, Connector connector, Dialect dialect) throws LinkException {
-    int rate = serial.baud() == null ? USUAL_BAUD : serial.baud();
-    SerialSettings described = framing(serial, rate);
+  private static SerialSettings settings(PrinterProfile profile, String baud, Connector connector)
+      throws LinkException {
     if (baud == null) {
-      return described;
+      return Connecting.settings(profile.serial());
     }
     if (baud.equalsIgnoreCase("auto")) {
-      List<BaudSearch.Heard> heard =
-          new BaudSearch(connector, described, dialect, System::nanoTime)
-              .run(BaudSearch.usualFrom(rate), LISTEN);
-      return described.withBaud(
-          BaudSearch.found(heard)
-              .orElseThrow(
-                  () ->
-                      new LinkException(
-                          LinkException.Kind.SILENT,
-                          "the board answers at none of the usual baud rates: look at its power, and"
-                              + " at link.identityQuery")));
+      return Connecting.searched(profile, connector, rate -> true);
     }
     try {
-      return described.withBaud(Integer.parseInt(baud));
+      return Connecting.settings(profile.serial()).withBaud(Integer.parseInt(baud));
     } catch (NumberFormatException e) {
       throw new UsageProblem("--baud is '" + baud + "'; a whole number or 'auto' is wanted", e);
     }
-  }
-
-  private static SerialSettings framing(Serial serial, int rate) {
-    SerialSettings.Parity parity =
-        serial.parity() == null
-            ? SerialSettings.Parity.NONE
-            : SerialSettings.Parity.valueOf(serial.parity().name());
-    return new SerialSettings(rate, serial.dataBits() == null ? 8 : serial.dataBits(), parity, 1);
   }
 
   private void keepPort(LineOptions options, PortAddress address) {

@@ -45,17 +45,33 @@ public final class BaudSearch {
     this.nanoTime = nanoTime;
   }
 
+  /** Who watches the search, and may end it. */
+  @FunctionalInterface
+  public interface Going {
+    /**
+     * Asked before each rate, and again each time that nothing has come for a moment.
+     *
+     * @return false to end the search
+     */
+    boolean on(int baud);
+  }
+
   /**
    * Tries the rates in turn until one answers.
    *
    * @param patience how long to listen at each rate
+   * @param going whether to go on
    * @return what was heard, the last entry answered where one was found
    * @throws LinkException when the line itself cannot be opened or is lost
    */
-  public List<Heard> run(List<Integer> rates, Duration patience) throws LinkException {
+  public List<Heard> run(List<Integer> rates, Duration patience, Going going) throws LinkException {
     List<Heard> heard = new ArrayList<>();
     for (int baud : rates) {
-      Heard one = heard.isEmpty() ? listen(baud, patience) : listenWhenFree(baud, patience);
+      if (!going.on(baud)) {
+        break;
+      }
+      Heard one =
+          heard.isEmpty() ? listen(baud, patience, going) : listenWhenFree(baud, patience, going);
       heard.add(one);
       if (one.answered()) {
         break;
@@ -82,10 +98,10 @@ public final class BaudSearch {
   }
 
   /** A remote server may need a moment to see that we have let its port go. */
-  private Heard listenWhenFree(int baud, Duration patience) throws LinkException {
+  private Heard listenWhenFree(int baud, Duration patience, Going going) throws LinkException {
     for (int tries = 0; ; tries++) {
       try {
-        return listen(baud, patience);
+        return listen(baud, patience, going);
       } catch (LinkException e) {
         boolean ours = e.kind() == LinkException.Kind.BUSY || e.kind() == LinkException.Kind.LOST;
         if (!ours || tries >= FREE_TRIES) {
@@ -96,7 +112,7 @@ public final class BaudSearch {
     }
   }
 
-  private Heard listen(int baud, Duration patience) throws LinkException {
+  private Heard listen(int baud, Duration patience, Going going) throws LinkException {
     boolean[] answered = {false};
     LineSplitter splitter =
         new LineSplitter(dialect.longestLine(), line -> answered[0] |= answers(line));
@@ -107,7 +123,7 @@ public final class BaudSearch {
       long end = nanoTime.getAsLong() + patience.toNanos();
       long askAgain = nanoTime.getAsLong();
       byte[] buffer = new byte[1024];
-      while (!answered[0] && nanoTime.getAsLong() - end < 0) {
+      while (!answered[0] && going.on(baud) && nanoTime.getAsLong() - end < 0) {
         if (nanoTime.getAsLong() - askAgain >= 0) {
           line.write(asked);
           askAgain += patience.toNanos() / 3;

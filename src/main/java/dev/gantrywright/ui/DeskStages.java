@@ -19,6 +19,7 @@ import dev.gantrywright.ui.state.LoadDesk;
 import dev.gantrywright.ui.state.MarginNote;
 import dev.gantrywright.ui.state.Past;
 import dev.gantrywright.ui.state.PatchedPlace;
+import dev.gantrywright.ui.state.PortsDesk;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Stage;
 import dev.gantrywright.ui.state.Texts;
@@ -115,7 +116,7 @@ final class DeskStages {
 
   /** The Prove stage, with the record at its end. */
   private ProveView prove() {
-    ProveView prove = new ProveView(desk, tones);
+    ProveView prove = new ProveView(desk, tones, new PortsDesk(around.ports(), around.view()));
     prove.below(new RecordBox(record, show));
     return prove;
   }

@@ -4,6 +4,7 @@ import dev.gantrywright.app.Opening;
 import dev.gantrywright.app.Places;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.catalog.Mcu;
+import dev.gantrywright.link.serial.PortList;
 import dev.gantrywright.names.Learner;
 import dev.gantrywright.names.McuNames;
 import dev.gantrywright.rules.book.StandardBook;
@@ -30,6 +31,7 @@ import javafx.application.Platform;
  * @param records where histories and replaced images are kept
  * @param reading reads the firmware folder that a profile names anew
  * @param folders opens a folder in the system's own window
+ * @param ports the serial ports of this computer
  */
 public record Surroundings(
     Clock clock,
@@ -42,7 +44,8 @@ public record Surroundings(
     Path workshop,
     Path records,
     FolderDesk.Reading reading,
-    Consumer<Path> folders) {
+    Consumer<Path> folders,
+    PortList ports) {
   /** The same with other ways to read folders, and to open them in the system's window. */
   Surroundings folders(FolderDesk.Reading reader, Consumer<Path> opener) {
     return new Surroundings(
@@ -56,7 +59,25 @@ public record Surroundings(
         workshop,
         records,
         reader,
-        opener);
+        opener,
+        ports);
+  }
+
+  /** The same with other serial ports. */
+  Surroundings ports(PortList other) {
+    return new Surroundings(
+        clock,
+        background,
+        view,
+        facts,
+        inspector,
+        habits,
+        recovery,
+        workshop,
+        records,
+        reading,
+        folders,
+        other);
   }
 
   /** Facts about parts. */
@@ -85,6 +106,7 @@ public record Surroundings(
               thread.setDaemon(true);
               return thread;
             });
+    Supplier<PortList> system = new Later<>(PortList::system);
     return new Surroundings(
         Clock.systemDefaultZone(),
         background,
@@ -96,6 +118,7 @@ public record Surroundings(
         workshop,
         data.resolve("records"),
         (file, profile, progress) -> new Opening().open(file, profile, null, progress),
-        ShownFolder::open);
+        ShownFolder::open,
+        () -> system.get().ports());
   }
 }

@@ -75,6 +75,15 @@ class PracticeVerbTest {
   }
 
   @Test
+  void portsAreFollowedForATime() {
+    CommandRun run = CommandRun.of("ports", "--for", "0.2", "--format", "json");
+    assertThat(run.status()).isEqualTo(ExitStatus.FINE);
+    assertThat(run.json().path("ports").isArray()).isTrue();
+    assertThat(run.json().path("changes").isArray()).isTrue();
+    assertThat(CommandRun.of("ports", "--for", "-1").status()).isEqualTo(ExitStatus.USAGE);
+  }
+
+  @Test
   void portsAreListed() {
     assertThat(CommandRun.of("ports").status()).isEqualTo(ExitStatus.FINE);
     assertThat(CommandRun.of("ports", "--format", "json").json().path("ports").isArray()).isTrue();

@@ -17,7 +17,7 @@ class BaudSearchTest {
         Peer.of(Peer.Kind.RFC2217, PracticeMachines.board(faults), new Wire(boardBaud, false))) {
       return new BaudSearch(
               peer.connector(), SerialSettings.at(9_600), DialectFile.standard(), System::nanoTime)
-          .run(rates, Duration.ofSeconds(3));
+          .run(rates, Duration.ofSeconds(3), baud -> true);
     }
   }
 
@@ -28,6 +28,29 @@ class BaudSearchTest {
     assertThat(heard).hasSize(2);
     assertThat(heard.get(0).answered()).isFalse();
     assertThat(heard.get(1).textShare()).isEqualTo(1.0);
+  }
+
+  @Test
+  void aSearchThatIsGivenUpEndsAtOnce() throws Exception {
+    List<Integer> asked = new java.util.ArrayList<>();
+    try (Peer peer =
+        Peer.of(Peer.Kind.RFC2217, PracticeMachines.board(), new Wire(250_000, false))) {
+      List<Heard> heard =
+          new BaudSearch(
+                  peer.connector(),
+                  SerialSettings.at(9_600),
+                  DialectFile.standard(),
+                  System::nanoTime)
+              .run(
+                  List.of(57_600, 9_600, 250_000),
+                  Duration.ofHours(1),
+                  baud -> {
+                    asked.add(baud);
+                    return asked.size() < 4;
+                  });
+      assertThat(BaudSearch.found(heard)).isEmpty();
+    }
+    assertThat(asked).isNotEmpty().doesNotContain(250_000);
   }
 
   @Test

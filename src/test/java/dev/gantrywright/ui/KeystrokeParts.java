@@ -69,7 +69,8 @@ final class KeystrokeParts {
         around.workshop(),
         around.records(),
         around.reading(),
-        around.folders());
+        around.folders(),
+        around.ports());
   }
 
   void watch(Scene scene) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.gantrywright.app.DemoWorkshop;
 import dev.gantrywright.ui.state.FolderDesk;
+import dev.gantrywright.link.serial.PortDescription;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.theme.Typefaces;
 import java.nio.file.Path;
@@ -36,6 +37,7 @@ final class OpenWindow implements AutoCloseable {
   private Surroundings around;
   private WorkbenchWindow window;
   private final List<Path> shownFolders = new ArrayList<>();
+  private volatile List<PortDescription> plugged = List.of();
   private Stage stage;
 
   /**
@@ -56,7 +58,10 @@ final class OpenWindow implements AutoCloseable {
         () -> {
           stage = new Stage();
           Surroundings usual = Surroundings.in(data, workshop());
-          around = usual.folders(reading.apply(usual.reading()), shownFolders::add);
+          around =
+              usual
+                  .folders(reading.apply(usual.reading()), shownFolders::add)
+                  .ports(this::pluggedIn);
           window = new WorkbenchWindow(stage, around);
           stage.setX(0);
           stage.setY(0);
@@ -120,6 +125,15 @@ final class OpenWindow implements AutoCloseable {
   /** Waits until checks and plan belong to the profile as it stands. */
   void settle() throws Exception {
     until(() -> settled(window.printer().orElseThrow()));
+  }
+
+  /** Stands for what is plugged into the computer; nothing is, at first. */
+  void plug(List<PortDescription> ports) {
+    plugged = ports;
+  }
+
+  private List<PortDescription> pluggedIn() {
+    return plugged;
   }
 
   /** The folders that the system was asked to open. */

@@ -10,17 +10,22 @@ import java.util.concurrent.TimeUnit;
 
 /** Follows what is plugged in and out by listing the ports again and again. */
 public final class PortFollower implements AutoCloseable {
-  /** Hears of changes, on the executor's thread. */
+  /** Hears of changes, on the executor's thread; the first look counts as one. */
+  @FunctionalInterface
   public interface Listener {
-    void plugged(PortDescription port);
-
-    void unplugged(PortDescription port);
+    /**
+     * @param now all ports, by name
+     * @param plugged what was not there at the look before
+     * @param unplugged what is not there any more
+     */
+    void changed(
+        List<PortDescription> now, List<PortDescription> plugged, List<PortDescription> unplugged);
   }
 
   private final PortList list;
   private final Listener listener;
   private final ScheduledFuture<?> work;
-  private Map<String, PortDescription> before = new LinkedHashMap<>();
+  private List<PortDescription> before;
 
   private PortFollower(
       PortList list, Duration every, ScheduledExecutorService executor, Listener listener) {
@@ -37,23 +42,29 @@ public final class PortFollower implements AutoCloseable {
   }
 
   private void look() {
-    List<PortDescription> ports = list.ports();
-    Map<String, PortDescription> now = new LinkedHashMap<>();
-    // Another device under the same name is another port.
-    ports.forEach(p -> now.put(p.name() + " " + p.usb().map(Object::toString).orElse(""), p));
-    before.forEach(
-        (key, port) -> {
-          if (!now.containsKey(key)) {
-            listener.unplugged(port);
-          }
-        });
-    now.forEach(
-        (key, port) -> {
-          if (!before.containsKey(key)) {
-            listener.plugged(port);
-          }
-        });
+    List<PortDescription> now = List.copyOf(list.ports());
+    if (now.equals(before)) {
+      return;
+    }
+    Map<String, PortDescription> old = byDevice(before == null ? List.of() : before);
+    Map<String, PortDescription> present = byDevice(now);
     before = now;
+    listener.changed(now, without(present, old), without(old, present));
+  }
+
+  /** Another device under the same name is another port; who has it open does not matter. */
+  private static Map<String, PortDescription> byDevice(List<PortDescription> ports) {
+    Map<String, PortDescription> found = new LinkedHashMap<>();
+    ports.forEach(p -> found.put(p.name() + " " + p.usb().map(Object::toString).orElse(""), p));
+    return found;
+  }
+
+  private static List<PortDescription> without(
+      Map<String, PortDescription> all, Map<String, PortDescription> known) {
+    return all.entrySet().stream()
+        .filter(port -> !known.containsKey(port.getKey()))
+        .map(Map.Entry::getValue)
+        .toList();
   }
 
   @Override

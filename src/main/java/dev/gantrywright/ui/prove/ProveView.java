@@ -11,6 +11,7 @@ import dev.gantrywright.ui.state.LinkDesk;
 import dev.gantrywright.ui.state.LinkStatus;
 import dev.gantrywright.ui.state.Live;
 import dev.gantrywright.ui.state.PlaceNames;
+import dev.gantrywright.ui.state.PortsDesk;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
@@ -55,11 +56,12 @@ public final class ProveView extends SheetScroll implements Subscription {
 
   /**
    * @param tones of the theme in use
+   * @param ports closed with this view
    */
-  public ProveView(PrinterDesk desk, Supplier<Tones> tones) {
+  public ProveView(PrinterDesk desk, Supplier<Tones> tones, PortsDesk ports) {
     this.desk = desk;
     this.tones = tones;
-    bar = new ConnectionBar(desk);
+    bar = new ConnectionBar(desk, ports);
     names = new NamesPanel(desk);
     stored = new StoredPanel(desk);
     touch = new TouchPanel(desk);
@@ -244,6 +246,7 @@ public final class ProveView extends SheetScroll implements Subscription {
   @Override
   public void close() {
     strips.stop();
+    bar.close();
     subscriptions.close();
   }
 }

@@ -21,6 +21,9 @@ final class LineOpening {
     void opened(MachineConnection line, Optional<String> usb);
 
     void failed(String why);
+
+    /** A baud rate is tried; told on no particular thread. False to give up. */
+    boolean trying(int baud);
   }
 
   private final Executor background;
@@ -40,7 +43,8 @@ final class LineOpening {
                 MachineConnection.open(
                     request.profile(),
                     request.address(),
-                    practice ? request.firmware().get() : Map.of());
+                    practice ? request.firmware().get() : Map.of(),
+                    request.search() ? ended::trying : null);
             Optional<String> usb = practice ? Optional.empty() : keepable(request.address());
             view.execute(() -> ended.opened(opened, usb));
           } catch (LinkException | IllegalArgumentException failed) {

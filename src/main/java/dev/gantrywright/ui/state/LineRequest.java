@@ -12,16 +12,23 @@ import java.util.function.Supplier;
  * @param hertz how often the endstops are asked for
  * @param firmware field path to value: what a practice board's firmware was built from where that
  *     is not the profile; asked off the view's thread
+ * @param search whether the baud rate is to be found by trying
  */
 record LineRequest(
     PrinterProfile profile,
     PortAddress address,
     double hertz,
-    Supplier<Map<String, String>> firmware) {
+    Supplier<Map<String, String>> firmware,
+    boolean search) {
 
   /** The same with what the profile says now. */
   LineRequest of(PrinterProfile now) {
-    return new LineRequest(now, address, hertz, firmware);
+    return new LineRequest(now, address, hertz, firmware, search);
+  }
+
+  /** The same at another rate of asking. */
+  LineRequest at(double other) {
+    return new LineRequest(profile, address, other, firmware, search);
   }
 
   boolean practice() {

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -35,10 +36,11 @@ public final class LinkDesk implements AutoCloseable {
   private MachineConnection connection;
   private PrinterProfile built;
   private final Cell<Optional<String>> usbPort = new Cell<>(Optional.empty());
+  private final Cell<Optional<Integer>> foundBaud = new Cell<>(Optional.empty());
   private volatile Runnable beforeClosing = () -> {};
   private final LineOpening opening;
   private LineRequest last;
-  private long attempt;
+  private final AtomicLong attempt = new AtomicLong();
 
   public LinkDesk(Executor background, Executor view) {
     this.background = background;
@@ -111,13 +113,18 @@ public final class LinkDesk implements AutoCloseable {
       PortAddress address,
       double hertz,
       Supplier<Map<String, String>> firmware) {
-    connect(new LineRequest(profile, address, hertz, firmware));
+    connect(new LineRequest(profile, address, hertz, firmware, false));
+  }
+
+  /** The same at the baud rate at which the board answers, found by trying the usual ones. */
+  public void connectAtAnyBaud(PrinterProfile profile, PortAddress address, double hertz) {
+    connect(new LineRequest(profile, address, hertz, Map::of, true));
   }
 
   private void connect(LineRequest request) {
     disconnect();
     last = request;
-    long mine = ++attempt;
+    long mine = attempt.incrementAndGet();
     boolean practice = request.practice();
     String port = request.port();
     status.set(
@@ -129,12 +136,18 @@ public final class LinkDesk implements AutoCloseable {
           @Override
           public void opened(MachineConnection line, Optional<String> usb) {
             LinkDesk.this.opened(mine, line, request, ends);
-            usbPort.set(mine == attempt ? usb : usbPort.get());
+            usbPort.set(mine == attempt.get() ? usb : usbPort.get());
           }
 
           @Override
           public void failed(String why) {
             lost(mine, port, why, practice);
+          }
+
+          @Override
+          public boolean trying(int baud) {
+            view.execute(() -> LinkDesk.this.trying(mine, baud));
+            return mine == attempt.get();
           }
         });
   }
@@ -149,6 +162,23 @@ public final class LinkDesk implements AutoCloseable {
   /** USB identity of the port that was opened last, as the profile keeps it. */
   public Cell<Optional<String>> usbPort() {
     return usbPort;
+  }
+
+  /** The baud rate that was found by trying; empty where the profile's was taken. */
+  public Cell<Optional<Integer>> foundBaud() {
+    return foundBaud;
+  }
+
+  /**
+   * Watches at another rate from now on, also after the line was opened again.
+   *
+   * @param hertz queries a second; 0 for as many as the line takes
+   */
+  public void watchAt(double hertz) {
+    if (last != null) {
+      last = last.at(hertz);
+      pace(0);
+    }
   }
 
   /** Asks for the endstops so often from now on; 0 for the rate at which the line was opened. */
@@ -173,21 +203,31 @@ public final class LinkDesk implements AutoCloseable {
     endstops.tap(receiver);
   }
 
+  private void trying(long mine, int baud) {
+    LinkStatus now = status.get();
+    if (mine == attempt.get() && now.kind() == LinkStatus.Kind.CONNECTING) {
+      String words = Texts.of("link.trying", String.valueOf(baud));
+      status.set(new LinkStatus(now.kind(), now.port(), words, now.practice()));
+    }
+  }
+
   private void lost(long mine, String port, String why, boolean practice) {
-    if (mine == attempt) {
+    if (mine == attempt.get()) {
       status.set(new LinkStatus(LinkStatus.Kind.LOST, port, why, practice));
     }
   }
 
   private void opened(long mine, MachineConnection opened, LineRequest request, List<String> ends) {
-    if (mine != attempt) {
+    if (mine != attempt.get()) {
       opening.giveUp(opened);
       return;
     }
     PrinterProfile profile = request.profile();
     connection = opened;
     built = opened.practice().isPresent() ? profile : null;
-    Consumer<Sample> samples = endstops.begin(Endstops.fitted(profile), () -> mine == attempt);
+    foundBaud.set(request.search() ? Optional.of(opened.baud()) : Optional.empty());
+    Consumer<Sample> samples =
+        endstops.begin(Endstops.fitted(profile), () -> mine == attempt.get());
     opened.session().subscribe(listener(mine));
     opened.watch(ends, request.hertz(), samples);
     standing(mine, opened.session().state(), opened.session().note());
@@ -208,7 +248,7 @@ public final class LinkDesk implements AutoCloseable {
   }
 
   private void standing(long mine, SessionState state, String note) {
-    if (mine != attempt) {
+    if (mine != attempt.get()) {
       return;
     }
     LinkStatus now = status.get();
@@ -227,7 +267,7 @@ public final class LinkDesk implements AutoCloseable {
 
   /** Gives the line up. Returns at once. */
   public void disconnect() {
-    attempt++;
+    attempt.incrementAndGet();
     MachineConnection closing = connection;
     connection = null;
     built = null;
@@ -242,6 +282,7 @@ public final class LinkDesk implements AutoCloseable {
     endstops.forget();
     touched.set(Set.of());
     armed().set(false);
+    foundBaud.set(Optional.empty());
     proof.forget();
     status.set(LinkStatus.none());
   }

@@ -1,10 +1,13 @@
 package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.Connecting;
+import dev.gantrywright.link.BaudSearch;
+import dev.gantrywright.link.Connector;
 import dev.gantrywright.link.Connectors;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.link.SerialSettings;
 import dev.gantrywright.link.practice.PracticeBoard;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.prove.PracticeMachine;
@@ -19,14 +22,16 @@ import java.util.function.Consumer;
 /** One open line with its watch; made and closed off the view's thread, since both may wait. */
 final class MachineConnection implements AutoCloseable {
   private final LineSession session;
+  private final int baud;
   private final Optional<PracticeBoard> practice;
   private Watch watch;
   private List<String> ends = List.of();
   private Consumer<Sample> sink = sample -> {};
   private boolean closed;
 
-  private MachineConnection(LineSession session, Optional<PracticeBoard> practice) {
+  private MachineConnection(LineSession session, int baud, Optional<PracticeBoard> practice) {
     this.session = session;
+    this.baud = baud;
     this.practice = practice;
   }
 
@@ -34,21 +39,29 @@ final class MachineConnection implements AutoCloseable {
    * Opens the line.
    *
    * @param built what the practice board's firmware was built with, where that is not the profile
+   * @param search told of each baud rate while the right one is looked for, false to give up; null
+   *     to take the profile's
    * @throws LinkException when the line cannot be opened at all
    * @throws IllegalArgumentException when the profile's link section is unusable
    */
   static MachineConnection open(
-      PrinterProfile profile, PortAddress address, Map<String, String> built) throws LinkException {
+      PrinterProfile profile,
+      PortAddress address,
+      Map<String, String> built,
+      BaudSearch.Going search)
+      throws LinkException {
     PracticeBoard board =
         new PracticeBoard(PracticeMachine.of(profile, built), 1, System.nanoTime());
+    Connector connector = Connectors.of(address, board, System::nanoTime);
+    SerialSettings settings =
+        search == null
+            ? Connecting.settings(profile.serial())
+            : Connecting.searched(profile, connector, search);
     LineSession session =
-        Connecting.session(
-            address,
-            Connectors.of(address, board, System::nanoTime),
-            Connecting.settings(profile.serial()),
-            ProfileDialect.of(profile.link()));
+        Connecting.session(address, connector, settings, ProfileDialect.of(profile.link()));
     boolean practising = address instanceof PortAddress.Practice;
-    return new MachineConnection(session, practising ? Optional.of(board) : Optional.empty());
+    return new MachineConnection(
+        session, settings.baud(), practising ? Optional.of(board) : Optional.empty());
   }
 
   synchronized void watch(List<String> ends, double hertz, Consumer<Sample> sink) {
@@ -67,6 +80,11 @@ final class MachineConnection implements AutoCloseable {
 
   LineSession session() {
     return session;
+  }
+
+  /** At which the line was opened, bit/s. */
+  int baud() {
+    return baud;
   }
 
   Optional<PracticeBoard> practice() {

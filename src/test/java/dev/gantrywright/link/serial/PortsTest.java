@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.gantrywright.link.LinkException;
-import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.UsbIdentity;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -47,60 +46,49 @@ class PortsTest {
   }
 
   @Test
-  void aPortIsRememberedByWhatIsPluggedIn() throws LinkException {
-    List<PortDescription> now = new ArrayList<>(List.of(port("/dev/ttyACM0", "usb:0483:5740:7F")));
+  void aDeviceIsFoundUnderWhateverNameItHasNow() throws LinkException {
+    UsbIdentity kept = UsbIdentity.parse("usb:0483:5740:7F").orElseThrow();
+    List<PortDescription> now = new ArrayList<>(List.of(port("/dev/ttyACM0", "usb:0483:5740:11")));
     PortList list = () -> now;
-    String kept = PortChoice.remember(list, "/dev/ttyACM0").orElseThrow();
-    assertThat(kept).isEqualTo("usb:0483:5740:7F");
-    now.clear();
-    now.add(port("/dev/ttyACM0", "usb:0483:5740:11"));
+    assertThat(list.find(kept)).isEmpty();
     now.add(port("/dev/ttyACM1", "usb:0483:5740:7F"));
-    assertThat(PortChoice.recall(list, kept)).contains(new PortAddress.Serial("/dev/ttyACM1"));
-    assertThat(PortChoice.recall(list, "0483:5740:7F"))
-        .contains(new PortAddress.Serial("/dev/ttyACM1"));
-    assertThat(list.require(UsbIdentity.parse(kept).orElseThrow())).isEqualTo("/dev/ttyACM1");
+    assertThat(list.require(kept)).isEqualTo("/dev/ttyACM1");
     now.clear();
-    assertThat(PortChoice.recall(list, kept)).isEmpty();
-    assertThat(PortChoice.recall(list, null)).isEmpty();
-    assertThatThrownBy(() -> list.require(UsbIdentity.parse(kept).orElseThrow()))
-        .hasMessageContaining("is not plugged in");
+    assertThatThrownBy(() -> list.require(kept)).hasMessageContaining("is not plugged in");
   }
 
   @Test
   void pluggingIsFollowed() throws Exception {
-    AtomicReference<List<PortDescription>> now =
+    AtomicReference<List<PortDescription>> ports =
         new AtomicReference<>(List.of(port("a", "usb:0403:6001:1")));
     BlockingQueue<String> events = new LinkedBlockingQueue<>();
     ScheduledExecutorService executor = Executors.newSingleThreadScheduledExecutor();
     try (PortFollower follower =
         PortFollower.start(
-            now::get,
+            ports::get,
             Duration.ofMillis(5),
             executor,
-            new PortFollower.Listener() {
-              @Override
-              public void plugged(PortDescription port) {
-                events.add("+" + port.name());
-              }
-
-              @Override
-              public void unplugged(PortDescription port) {
-                events.add("-" + port.name());
-              }
-            })) {
+            (now, plugged, unplugged) ->
+                events.add(names(now) + " +" + names(plugged) + " -" + names(unplugged)))) {
       assertThat(follower).isNotNull();
-      assertThat(events.poll(5, TimeUnit.SECONDS)).isEqualTo("+a");
+      assertThat(events.poll(20, TimeUnit.SECONDS)).isEqualTo("[a] +[a] -[]");
       // Another device under the same name.
-      now.set(List.of(port("a", "usb:0403:6001:2"), port("b", "")));
-      assertThat(events.poll(5, TimeUnit.SECONDS)).isEqualTo("-a");
-      assertThat(events.poll(5, TimeUnit.SECONDS)).isEqualTo("+a");
-      assertThat(events.poll(5, TimeUnit.SECONDS)).isEqualTo("+b");
-      now.set(List.of());
-      assertThat(events.poll(5, TimeUnit.SECONDS)).isEqualTo("-a");
-      assertThat(events.poll(5, TimeUnit.SECONDS)).isEqualTo("-b");
+      ports.set(List.of(port("a", "usb:0403:6001:2"), port("b", "")));
+      assertThat(events.poll(20, TimeUnit.SECONDS)).isEqualTo("[a, b] +[a, b] -[a]");
+      // Another program takes a port: nothing is plugged, but the list is another.
+      PortDescription held =
+          new PortDescription("b", "", Optional.empty(), "", Optional.of("minder"), "");
+      ports.set(List.of(port("a", "usb:0403:6001:2"), held));
+      assertThat(events.poll(20, TimeUnit.SECONDS)).isEqualTo("[a, b] +[] -[]");
+      ports.set(List.of());
+      assertThat(events.poll(20, TimeUnit.SECONDS)).isEqualTo("[] +[] -[a, b]");
     } finally {
       executor.shutdownNow();
     }
+  }
+
+  private static List<String> names(List<PortDescription> ports) {
+    return ports.stream().map(PortDescription::name).toList();
   }
 
   @Test
