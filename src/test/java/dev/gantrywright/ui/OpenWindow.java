@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.gantrywright.app.DemoWorkshop;
-import dev.gantrywright.ui.state.FolderDesk;
 import dev.gantrywright.link.serial.PortDescription;
+import dev.gantrywright.ui.state.FolderDesk;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.theme.Typefaces;
 import java.nio.file.Path;
