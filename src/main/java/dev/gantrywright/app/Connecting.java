@@ -17,6 +17,8 @@ import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.Serial;
 import dev.gantrywright.prove.PracticeMachine;
 import dev.gantrywright.prove.ProfileDialect;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 
@@ -29,6 +31,9 @@ public final class Connecting {
   private static final Duration LISTEN = Duration.ofSeconds(3);
 
   private static final int RING_BYTES = 4 << 20;
+  /** Of a log that is in a file too: what a list of its newest lines shows. */
+  private static final int SHOWN_BYTES = 1 << 20;
+
   private static final int SHORT_RING_BYTES = 1 << 16;
 
   private Connecting() {}
@@ -66,22 +71,40 @@ public final class Connecting {
         Connectors.of(address, board, System::nanoTime),
         settings(profile.serial()),
         ProfileDialect.of(profile.link()),
-        SHORT_RING_BYTES);
+        ByteLog.inMemory(SHORT_RING_BYTES, System.nanoTime()));
   }
 
   /** Opens a session over a connector that the caller has made. */
   public static LineSession session(
       PortAddress address, Connector connector, SerialSettings settings, Dialect dialect)
       throws LinkException {
-    return session(address, connector, settings, dialect, RING_BYTES);
+    return session(
+        address, connector, settings, dialect, ByteLog.inMemory(RING_BYTES, System.nanoTime()));
   }
 
-  private static LineSession session(
+  /** A log of every byte, for a line that somebody looks back on. */
+  public static ByteLog longLog() {
+    long start = System.nanoTime();
+    Path folder = Path.of(System.getProperty("java.io.tmpdir"));
+    try {
+      return ByteLog.in(folder, SHOWN_BYTES, start);
+    } catch (IOException e) {
+      return ByteLog.inMemory(
+          RING_BYTES, start, "no file for the log in " + folder + ": only the newest is kept");
+    }
+  }
+
+  /**
+   * The same with a log of the caller's, who closes it.
+   *
+   * @param log receives every byte
+   */
+  public static LineSession session(
       PortAddress address,
       Connector connector,
       SerialSettings settings,
       Dialect dialect,
-      int ringBytes)
+      ByteLog log)
       throws LinkException {
     return LineSession.open(
         new LineSession.Parts(
@@ -91,7 +114,7 @@ public final class Connecting {
             dialect,
             CommandTable.standard(),
             SessionTiming.standard(),
-            ByteLog.inMemory(ringBytes, System.nanoTime()),
+            log,
             System::nanoTime,
             Thread::new));
   }

@@ -1,10 +1,8 @@
 package dev.gantrywright.app;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
 /** Keeps the readings of a heater's run beside the printer's profile, each run in its own file. */
 public final class StepRecord {
@@ -16,16 +14,7 @@ public final class StepRecord {
    * @param csv as {@link dev.gantrywright.prove.StepResponse#csv} has it
    */
   public static Path keep(Path profile, String heater, String csv) throws IOException {
-    String name = profile.getFileName().toString().replaceFirst("\\.printer\\.json$", "");
     String plain = heater.replaceAll("[^A-Za-z0-9]+", "-");
-    for (int n = 1; ; n++) {
-      Path file =
-          profile.resolveSibling(name + "." + plain + "-step" + (n == 1 ? "" : "-" + n) + ".csv");
-      try {
-        return Files.writeString(file, csv, StandardOpenOption.CREATE_NEW);
-      } catch (FileAlreadyExistsException taken) {
-        continue;
-      }
-    }
+    return Files.writeString(BesideProfile.create(profile, plain + "-step", "csv"), csv);
   }
 }

@@ -1,38 +1,41 @@
 package dev.gantrywright.link;
 
 import dev.gantrywright.link.LogEntry.Direction;
-import java.io.BufferedWriter;
-import java.io.DataInputStream;
-import java.io.DataOutputStream;
-import java.io.EOFException;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
  * Every byte of a session: the newest in memory, all of them in a file that goes when the log is
- * closed, unless it was saved. Safe for several threads.
+ * closed; {@link SavedLog} keeps them. Safe for several threads; none waits to ask how much there
+ * is.
  */
 public final class ByteLog implements AutoCloseable {
-  private final Path file;
-  private final DataOutputStream out;
+  private final LogFile file;
+  private final long largest;
   private final long start;
   private final int ringBytes;
   private final Deque<LogEntry> ring = new ArrayDeque<>();
   private int inRing;
-  private long entries;
-  private long bytes;
-  private String trouble = "";
+  private long filed;
+  private boolean filing;
+  private boolean closed;
+  private volatile long entries;
+  private volatile long bytes;
+  private volatile String trouble = "";
 
-  private ByteLog(Path file, DataOutputStream out, int ringBytes, long start) {
+  private ByteLog(LogFile file, long largest, int ringBytes, long start) {
     this.file = file;
-    this.out = out;
+    this.largest = largest;
+    this.filing = file != null;
     this.ringBytes = ringBytes;
     this.start = start;
   }
@@ -45,136 +48,146 @@ public final class ByteLog implements AutoCloseable {
    * @param start the monotonic clock now
    */
   public static ByteLog in(Path folder, int ringBytes, long start) throws IOException {
-    Path file = Files.createTempFile(folder, "line-", ".log");
-    return new ByteLog(
-        file,
-        new DataOutputStream(
-            new java.io.BufferedOutputStream(Files.newOutputStream(file), 1 << 16)),
-        ringBytes,
-        start);
+    return in(folder, LogFile.LARGEST, ringBytes, start);
   }
 
-  /** A log that only keeps the newest bytes, for where no file can be written. */
+  /**
+   * The same with another bound.
+   *
+   * @param largest bytes of the file, about
+   */
+  static ByteLog in(Path folder, long largest, int ringBytes, long start) throws IOException {
+    return new ByteLog(LogFile.in(folder), largest, ringBytes, start);
+  }
+
+  /** A log that only keeps the newest bytes. */
   public static ByteLog inMemory(int ringBytes, long start) {
-    return new ByteLog(null, null, ringBytes, start);
+    return new ByteLog(null, 0, ringBytes, start);
+  }
+
+  /** The same, for where a file was wanted and cannot be had. */
+  public static ByteLog inMemory(int ringBytes, long start, String trouble) {
+    ByteLog log = inMemory(ringBytes, start);
+    log.trouble = trouble;
+    return log;
   }
 
   /** Adds what went over the line. */
   public synchronized void record(Direction direction, byte[] data, int count, long nanos) {
-    LogEntry entry = new LogEntry(direction, nanos - start, java.util.Arrays.copyOf(data, count));
+    LogEntry entry = new LogEntry(direction, nanos - start, Arrays.copyOf(data, count));
     ring.addLast(entry);
     // 48 bytes stand for the entry itself, so that many short ones are bounded too (estimate).
     inRing += count + 48;
     while (inRing > ringBytes && ring.size() > 1) {
       inRing -= ring.removeFirst().bytes().length + 48;
     }
-    entries++;
+    if (filing) {
+      file(entry);
+    }
     bytes += count;
-    if (out != null && trouble.isEmpty()) {
-      try {
-        out.writeByte(direction.ordinal());
-        out.writeLong(entry.nanos());
-        out.writeInt(count);
-        out.write(entry.bytes());
-      } catch (IOException e) {
-        trouble = "the log file is no longer written: " + e.getMessage();
-      }
+    entries++;
+  }
+
+  private void file(LogEntry entry) {
+    if (file.size() >= largest) {
+      filing = false;
+      trouble =
+          "the log's file holds "
+              + (largest >> 20)
+              + " MiB and is full: of what comes now only the newest is kept";
+      return;
+    }
+    try {
+      file.add(entry);
+      filed++;
+    } catch (IOException e) {
+      broken(e);
     }
   }
 
-  /** The newest entries, oldest first. */
+  private void broken(IOException why) {
+    filing = false;
+    filed = file.entries();
+    trouble = "the log's file is no longer written: " + why.getMessage();
+  }
+
+  /** The entries in memory, oldest first. */
   public synchronized List<LogEntry> newest() {
     return List.copyOf(ring);
   }
 
-  public synchronized long entries() {
+  /** Of the entries in memory the newest that hold more line ends than asked for, or all. */
+  public synchronized List<LogEntry> newest(int lineEnds) {
+    List<LogEntry> newest = new ArrayList<>();
+    int ends = 0;
+    for (Iterator<LogEntry> back = ring.descendingIterator(); back.hasNext() && ends <= lineEnds; ) {
+      LogEntry entry = back.next();
+      newest.add(entry);
+      for (byte b : entry.bytes()) {
+        ends += b == '\n' ? 1 : 0;
+      }
+    }
+    Collections.reverse(newest);
+    return newest;
+  }
+
+  /** How many entries there have been. */
+  public long entries() {
     return entries;
   }
 
-  public synchronized long bytes() {
+  public long bytes() {
     return bytes;
   }
 
-  /** Why the file is no longer written, such as a full disk. */
-  public synchronized Optional<String> trouble() {
+  /** Why not everything is kept, such as a full disk. */
+  public Optional<String> trouble() {
     return trouble.isEmpty() ? Optional.empty() : Optional.of(trouble);
   }
 
+  /** Begins to read the log from its first entry. */
+  public LogReading reading() {
+    return new LogReading(this);
+  }
+
   /**
-   * The first entries whose text holds the words, in any case; a line cut by a read is put
-   * together.
+   * Where the next entries are to be had.
+   *
+   * @param fileEnd how far the file may be read; 0 when they are not in the file
+   * @param inMemory the entries, where they are not in the file
+   * @param first the number of the first of these
    */
-  public List<LogEntry> search(String words, int most) throws IOException {
-    String wanted = words.toLowerCase(java.util.Locale.ROOT);
-    List<LogEntry> found = new ArrayList<>();
-    LineAssembly assembly =
-        new LineAssembly(
-            entry -> {
-              if (found.size() < most
-                  && new String(entry.bytes(), java.nio.charset.StandardCharsets.ISO_8859_1)
-                      .toLowerCase(java.util.Locale.ROOT)
-                      .contains(wanted)) {
-                found.add(entry);
-              }
-            });
-    each(assembly::add);
-    assembly.end();
-    return found;
-  }
+  record Place(long fileEnd, List<LogEntry> inMemory, long first) {}
 
-  /** Writes all entries as text, one a line. */
-  public void save(Path target) throws IOException {
-    try (BufferedWriter writer = Files.newBufferedWriter(target)) {
-      List<IOException> failures = new ArrayList<>();
-      each(
-          entry -> {
-            try {
-              writer.write(entry.text());
-              writer.write('\n');
-            } catch (IOException e) {
-              failures.add(e);
-            }
-          });
-      if (!failures.isEmpty()) {
-        throw failures.get(0);
+  synchronized Place from(long number) {
+    if (closed) {
+      return new Place(0, List.of(), number);
+    }
+    if (number < filed) {
+      try {
+        file.flush();
+      } catch (IOException e) {
+        broken(e);
       }
     }
+    if (number < filed) {
+      return new Place(file.written(), List.of(), number);
+    }
+    long first = Math.max(number, entries - ring.size());
+    long skipped = first - (entries - ring.size());
+    return new Place(0, ring.stream().skip(skipped).toList(), first);
   }
 
-  private void each(Consumer<LogEntry> sink) throws IOException {
-    if (out == null || trouble().isPresent()) {
-      newest().forEach(sink);
-      return;
-    }
-    synchronized (this) {
-      out.flush();
-    }
-    try (DataInputStream in =
-        new DataInputStream(new java.io.BufferedInputStream(Files.newInputStream(file), 1 << 16))) {
-      while (true) {
-        int direction = in.read();
-        if (direction < 0) {
-          return;
-        }
-        long nanos = in.readLong();
-        byte[] data = new byte[in.readInt()];
-        in.readFully(data);
-        sink.accept(new LogEntry(Direction.values()[direction], nanos, data));
-      }
-    } catch (EOFException e) {
-      // The writer is in the middle of an entry: what stands before it is complete.
-      return;
-    }
+  long readFile(long from, long to, Consumer<LogEntry> sink) throws IOException {
+    return file.read(from, to, sink);
   }
 
   @Override
   public synchronized void close() throws IOException {
-    if (out != null) {
-      try {
-        out.close();
-      } finally {
-        Files.deleteIfExists(file);
-      }
+    closed = true;
+    filing = false;
+    if (file != null) {
+      file.close();
     }
   }
 }

@@ -1,9 +1,8 @@
 package dev.gantrywright.link;
 
 import java.util.List;
-import java.util.Locale;
 
-/** Words at the beginning of a line, in any case. */
+/** Words at the beginning of a line, in any case. Asked of every line, so it makes no copies. */
 final class Words {
   private Words() {}
 
@@ -12,21 +11,25 @@ final class Words {
    * none. A word ends where no letter or digit follows.
    */
   static String after(String text, List<String> words) {
-    String lower = text.toLowerCase(Locale.ROOT);
-    for (String word : words) {
-      String w = word.toLowerCase(Locale.ROOT);
-      boolean ends =
-          lower.length() == w.length()
-              || (lower.length() > w.length()
-                  && !Character.isLetterOrDigit(lower.charAt(w.length())));
-      if (!w.isEmpty() && ends && lower.startsWith(w)) {
-        return text.substring(w.length());
-      }
-    }
-    return null;
+    int end = end(text, words);
+    return end < 0 ? null : text.substring(end);
   }
 
   static boolean begins(String text, List<String> words) {
-    return after(text, words) != null;
+    return end(text, words) >= 0;
+  }
+
+  private static int end(String text, List<String> words) {
+    for (int i = 0; i < words.size(); i++) {
+      String word = words.get(i);
+      int length = word.length();
+      boolean ends =
+          text.length() == length
+              || (text.length() > length && !Character.isLetterOrDigit(text.charAt(length)));
+      if (length > 0 && ends && text.regionMatches(true, 0, word, 0, length)) {
+        return length;
+      }
+    }
+    return -1;
   }
 }

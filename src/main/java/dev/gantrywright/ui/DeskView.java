@@ -88,7 +88,13 @@ final class DeskView implements Subscription {
     header = new HeaderBar(acts);
     route = new RouteBar(desk.stage()::set);
     plan = new PlanColumn(desk, this::planContent);
-    line = new LinePanel(desk.link(), around.clock(), around.background(), around.view());
+    line =
+        new LinePanel(
+            desk.link(),
+            () -> Optional.ofNullable(desk.opened().get().file()),
+            around.clock(),
+            around.background(),
+            around.view());
     names =
         new NamesDesk(
             desk, around.learner()::study, around.clock(), around.background(), around.view());

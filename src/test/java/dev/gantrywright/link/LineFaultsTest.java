@@ -126,7 +126,7 @@ class LineFaultsTest {
         Thread.sleep(5);
       }
       assertThat(outcome).isEqualTo(Outcome.ANSWERED);
-      assertThat(session.log().search("x_min", 1)).isNotEmpty();
+      assertThat(LoggedLines.with(session.log(), "x_min")).isNotEmpty();
     }
   }
 

@@ -27,8 +27,8 @@ class LineSessionTest {
       assertThat(reply.outcome()).isEqualTo(Outcome.ANSWERED);
       assertThat(reply.lines()).containsExactly("x_min = clear", "y_min = clear", "z_min = clear");
       assertThat(reply.latencyNanos()).isPositive();
-      assertThat(session.log().search("m119", 10)).hasSize(1);
-      assertThat(session.log().search("X_MIN", 10)).hasSize(1);
+      assertThat(LoggedLines.with(session.log(), "m119")).hasSize(1);
+      assertThat(LoggedLines.with(session.log(), "X_MIN")).hasSize(1);
     }
   }
 

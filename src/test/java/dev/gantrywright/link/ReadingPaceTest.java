@@ -73,7 +73,7 @@ class ReadingPaceTest {
       CompletableFuture<Void> said = CompletableFuture.runAsync(() -> say(server, lines));
       try (LineSession session = open(server.getLocalPort(), log)) {
         said.get(120, TimeUnit.SECONDS);
-        assertThat(session.log().search("feather of the left wing", lines + 1)).hasSize(lines);
+        assertThat(LoggedLines.with(session.log(), "feather of the left wing")).hasSize(lines);
       }
     }
   }

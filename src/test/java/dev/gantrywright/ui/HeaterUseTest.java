@@ -2,6 +2,7 @@ package dev.gantrywright.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.gantrywright.link.LoggedLines;
 import dev.gantrywright.link.Reply;
 import dev.gantrywright.prove.StepResponse;
 import dev.gantrywright.ui.state.PrinterDesk;
@@ -143,9 +144,8 @@ class HeaterUseTest {
     var session = desk.link().session().orElseThrow();
     open.click("#disconnect");
     open.until(() -> session.state() == dev.gantrywright.link.SessionState.CLOSED);
-    assertThat(session.log().search("POWER hotend S0\n".strip(), 100))
-        .extracting(entry -> new String(entry.bytes(), java.nio.charset.StandardCharsets.US_ASCII))
-        .contains("POWER hotend S0");
+    assertThat(LoggedLines.with(session.log(), "POWER hotend S0"))
+        .anyMatch(row -> row.endsWith("> POWER hotend S0"));
     open.until(() -> !words("#heater-standing").startsWith("Heating"));
   }
 }

@@ -1,6 +1,8 @@
 package dev.gantrywright.ui.shell;
 
 import java.util.Collections;
+import java.util.List;
+import java.util.function.Consumer;
 import javafx.animation.AnimationTimer;
 import javafx.scene.control.ListView;
 
@@ -13,28 +15,31 @@ final class CellsAhead extends AnimationTimer {
   private static final double WIDTH = 400;
 
   private final ListView<String> list;
+  private final Consumer<List<String>> fill;
   private final int count;
   private int made;
 
   /**
    * @param list of cells of a fixed height; empty, in a scene, not managed
+   * @param fill gives the list its items
    * @param count how many cells it is to have
    */
-  CellsAhead(ListView<String> list, int count) {
+  CellsAhead(ListView<String> list, Consumer<List<String>> fill, int count) {
     this.list = list;
+    this.fill = fill;
     this.count = count;
   }
 
   @Override
   public void handle(long now) {
     made++;
-    list.getItems().setAll(Collections.nCopies(made, ""));
+    fill.accept(Collections.nCopies(made, ""));
     list.resize(WIDTH, list.getFixedCellSize() * made + 2);
     list.applyCss();
     list.layout();
     if (made >= count) {
       stop();
-      list.getItems().clear();
+      fill.accept(List.of());
     }
   }
 
@@ -43,7 +48,7 @@ final class CellsAhead extends AnimationTimer {
     stop();
     if (made > 0 && made < count) {
       made = count;
-      list.getItems().clear();
+      fill.accept(List.of());
     }
   }
 }

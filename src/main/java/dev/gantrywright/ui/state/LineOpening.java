@@ -1,9 +1,11 @@
 package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.PortMemory;
+import dev.gantrywright.link.ByteLog;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.serial.PortList;
+import java.io.IOException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -57,12 +59,31 @@ final class LineOpening {
     return PortMemory.toKeep(address, PortList.system());
   }
 
-  /** Closes a line that came too late, though the window may be closing and take no more work. */
+  /** Closes a line that came too late, with its log. */
   void giveUp(MachineConnection late) {
+    close(late::discard, "late line");
+  }
+
+  /** Closes the log of a line that is no longer the last. */
+  void giveUp(ByteLog log) {
+    close(
+        () -> {
+          try {
+            log.close();
+          } catch (IOException e) {
+            // Its file is of no use any more, and goes with the program at the latest.
+            return;
+          }
+        },
+        "log");
+  }
+
+  /** The window may be closing and take no more work. */
+  private void close(Runnable closing, String what) {
     try {
-      background.execute(late::close);
-    } catch (RejectedExecutionException closing) {
-      new Thread(late::close, "late line").start();
+      background.execute(closing);
+    } catch (RejectedExecutionException windowCloses) {
+      new Thread(closing, what).start();
     }
   }
 }

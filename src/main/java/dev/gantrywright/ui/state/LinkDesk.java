@@ -1,9 +1,9 @@
 package dev.gantrywright.ui.state;
 
+import dev.gantrywright.link.ByteLog;
 import dev.gantrywright.link.CommandKind;
 import dev.gantrywright.link.Dialect;
 import dev.gantrywright.link.LineSession;
-import dev.gantrywright.link.LogEntry;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.link.SessionListener;
 import dev.gantrywright.link.SessionState;
@@ -34,6 +34,7 @@ public final class LinkDesk implements AutoCloseable {
   private final LineTalk talk;
   private final Cell<Set<String>> touched = new Cell<>(Set.of());
   private MachineConnection connection;
+  private Optional<ByteLog> log = Optional.empty();
   private PrinterProfile built;
   private final Cell<Optional<String>> usbPort = new Cell<>(Optional.empty());
   private final Cell<Optional<Integer>> foundBaud = new Cell<>(Optional.empty());
@@ -224,6 +225,7 @@ public final class LinkDesk implements AutoCloseable {
     }
     PrinterProfile profile = request.profile();
     connection = opened;
+    log(Optional.of(opened.session().log()));
     built = opened.practice().isPresent() ? profile : null;
     foundBaud.set(request.search() ? Optional.of(opened.baud()) : Optional.empty());
     Consumer<Sample> samples =
@@ -355,18 +357,14 @@ public final class LinkDesk implements AutoCloseable {
     session().ifPresent(session -> proof.run(profile, file, session, touched.get(), said()::set));
   }
 
-  /**
-   * Gives the newest bytes of the line, oldest first; none while nothing is connected. Any thread
-   * may ask what is returned.
-   */
-  public Supplier<List<LogEntry>> log() {
-    MachineConnection open = connection;
-    return open == null ? List::of : () -> open.session().log().newest();
+  /** The log of the open line, or of the one that was open last. */
+  public Optional<ByteLog> log() {
+    return log;
   }
 
   /** How many entries the log has had. */
   public long logged() {
-    return connection == null ? 0 : connection.session().log().entries();
+    return log.map(ByteLog::entries).orElse(0L);
   }
 
   /** The query that the watch asks, for the strip. */
@@ -374,8 +372,14 @@ public final class LinkDesk implements AutoCloseable {
     return connection == null ? "" : connection.session().dialect().endstopQuery();
   }
 
+  private void log(Optional<ByteLog> next) {
+    log.ifPresent(opening::giveUp);
+    log = next;
+  }
+
   @Override
   public void close() {
     disconnect();
+    log(Optional.empty());
   }
 }

@@ -3,6 +3,7 @@ package dev.gantrywright.ui.state;
 import dev.gantrywright.app.Connecting;
 import dev.gantrywright.link.BaudSearch;
 import dev.gantrywright.link.Connector;
+import dev.gantrywright.link.ByteLog;
 import dev.gantrywright.link.Connectors;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.LinkException;
@@ -14,12 +15,16 @@ import dev.gantrywright.prove.PracticeMachine;
 import dev.gantrywright.prove.ProfileDialect;
 import dev.gantrywright.prove.Sample;
 import dev.gantrywright.prove.Watch;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** One open line with its watch; made and closed off the view's thread, since both may wait. */
+/**
+ * One open line with its watch, whose log outlives it; made and closed off the view's thread, since
+ * both may wait.
+ */
 final class MachineConnection implements AutoCloseable {
   private final LineSession session;
   private final int baud;
@@ -57,8 +62,16 @@ final class MachineConnection implements AutoCloseable {
         search == null
             ? Connecting.settings(profile.serial())
             : Connecting.searched(profile, connector, search);
-    LineSession session =
-        Connecting.session(address, connector, settings, ProfileDialect.of(profile.link()));
+    ByteLog log = Connecting.longLog();
+    LineSession session;
+    try {
+      session =
+          Connecting.session(
+              address, connector, settings, ProfileDialect.of(profile.link()), log);
+    } catch (LinkException | RuntimeException failed) {
+      close(log);
+      throw failed;
+    }
     boolean practising = address instanceof PortAddress.Practice;
     return new MachineConnection(
         session, settings.baud(), practising ? Optional.of(board) : Optional.empty());
@@ -98,5 +111,20 @@ final class MachineConnection implements AutoCloseable {
       watch.close();
     }
     session.close();
+  }
+
+  /** Closes the line and its log, where nobody has seen either. */
+  void discard() {
+    close();
+    close(session.log());
+  }
+
+  /** The file of a log that nobody looks at is of no use, and goes with the program at the latest. */
+  private static void close(ByteLog log) {
+    try {
+      log.close();
+    } catch (IOException e) {
+      return;
+    }
   }
 }

@@ -2,6 +2,7 @@ package dev.gantrywright.ui.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.gantrywright.link.ByteLog;
 import dev.gantrywright.link.PortAddress;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileStore;
@@ -200,6 +201,27 @@ class LinkDeskTest {
     desk.disconnect();
     assertThat(desk.status().get()).isEqualTo(LinkStatus.none());
     assertThat(desk.live().get().states()).isEmpty();
-    assertThat(desk.log().get()).isEmpty();
+  }
+
+  @Test
+  void theLogOutlivesItsLineUntilTheNextIsOpen() throws Exception {
+    connect();
+    until(() -> desk.logged() > 0);
+    ByteLog log = desk.log().orElseThrow();
+    desk.disconnect();
+    assertThat(desk.log()).containsSame(log);
+    assertThat(desk.logged()).isPositive();
+    connect();
+    assertThat(desk.log().orElseThrow()).isNotSameAs(log);
+    until(() -> closed(log));
+  }
+
+  /** A closed log can still show what is in memory, and no longer reads its file. */
+  private static boolean closed(ByteLog log) {
+    try {
+      return !log.reading().more(entry -> {});
+    } catch (IOException e) {
+      return true;
+    }
   }
 }
