@@ -31,6 +31,7 @@ public final class Connecting {
   private static final Duration LISTEN = Duration.ofSeconds(3);
 
   private static final int RING_BYTES = 4 << 20;
+
   /** Of a log that is in a file too: what a list of its newest lines shows. */
   private static final int SHOWN_BYTES = 1 << 20;
 

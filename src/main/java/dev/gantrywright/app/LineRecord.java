@@ -22,8 +22,7 @@ public final class LineRecord {
    * @param stopped asked in between
    * @throws CancellationException when it was stopped
    */
-  public static Path keep(
-      Path profile, ByteLog log, DoubleConsumer share, BooleanSupplier stopped)
+  public static Path keep(Path profile, ByteLog log, DoubleConsumer share, BooleanSupplier stopped)
       throws IOException {
     Path file = BesideProfile.create(profile, "line", "log");
     boolean whole = false;

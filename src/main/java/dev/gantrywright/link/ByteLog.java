@@ -120,7 +120,8 @@ public final class ByteLog implements AutoCloseable {
   public synchronized List<LogEntry> newest(int lineEnds) {
     List<LogEntry> newest = new ArrayList<>();
     int ends = 0;
-    for (Iterator<LogEntry> back = ring.descendingIterator(); back.hasNext() && ends <= lineEnds; ) {
+    for (Iterator<LogEntry> back = ring.descendingIterator();
+        back.hasNext() && ends <= lineEnds; ) {
       LogEntry entry = back.next();
       newest.add(entry);
       for (byte b : entry.bytes()) {

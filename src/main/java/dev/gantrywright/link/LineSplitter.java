@@ -47,8 +47,7 @@ public final class LineSplitter {
         nanos,
         (line, length, at, dropped) ->
             begun[0] =
-                new ReceivedLine(
-                    new String(line, 0, length, StandardCharsets.UTF_8), at, dropped));
+                new ReceivedLine(new String(line, 0, length, StandardCharsets.UTF_8), at, dropped));
     return begun[0];
   }
 

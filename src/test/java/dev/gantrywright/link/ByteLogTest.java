@@ -116,8 +116,7 @@ class ByteLogTest {
   void savingStopsWhenAsked() throws IOException {
     try (ByteLog log = ByteLog.in(folder, 1 << 16, 0)) {
       received(log, "line\n", 0);
-      assertThatThrownBy(
-              () -> SavedLog.write(log, new StringWriter(), share -> {}, () -> true))
+      assertThatThrownBy(() -> SavedLog.write(log, new StringWriter(), share -> {}, () -> true))
           .isInstanceOf(CancellationException.class);
     }
   }
@@ -167,8 +166,7 @@ class ByteLogTest {
       for (int i = 0; i < 3_000; i++) {
         received(log, "n" + i, i);
         if (i % 97 == 0) {
-          reading.more(
-              entry -> read.add(new String(entry.bytes(), StandardCharsets.US_ASCII)));
+          reading.more(entry -> read.add(new String(entry.bytes(), StandardCharsets.US_ASCII)));
         }
       }
       while (reading.more(

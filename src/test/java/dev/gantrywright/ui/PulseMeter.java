@@ -25,7 +25,10 @@ final class PulseMeter {
   private long processorBefore;
   private long collectedBefore;
   private long loadedBefore;
+  private long waitedBefore;
+  private CoreWait core;
   private boolean running;
+  private int longOfItself;
 
   PulseMeter(Scene scene) {
     // The first animation to start is the first to run in a pulse.
@@ -37,6 +40,8 @@ final class PulseMeter {
             processorBefore = KeystrokeParts.processor();
             collectedBefore = KeystrokeParts.collected();
             loadedBefore = loaded();
+            core = core == null ? new CoreWait() : core;
+            waitedBefore = core.nanos();
             if (running && before != 0) {
               apart.add((begun - before) / 1e6);
             }
@@ -50,14 +55,18 @@ final class PulseMeter {
           if (running && begun != 0) {
             double ms = (System.nanoTime() - begun) / 1e6;
             if (ms > LONG) {
+              double waited = (core.nanos() - waitedBefore) / 1e6;
+              longOfItself += ms - waited > LONG ? 1 : 0;
               overlong.add(
                   String.format(
                       "%.0f ms, %.1f s after the beginning: before styles and layout %.0f, of processor"
-                          + " %.0f, of garbage collection %d; %d classes loaded",
+                          + " %.0f, waiting for a core %.0f, of garbage collection %d; %d classes"
+                          + " loaded",
                       ms,
                       (begun - since) / 1e9,
                       (laidOut - begun) / 1e6,
                       (KeystrokeParts.processor() - processorBefore) / 1e6,
+                      waited,
                       KeystrokeParts.collected() - collectedBefore,
                       loaded() - loadedBefore));
             }
@@ -87,6 +96,7 @@ final class PulseMeter {
     Figures.report("of it with a core, ms", ofProcessor);
     Figures.report("pulse to pulse, ms", apart);
     Figures.report("pulses with more than 16 ms of work", overlong.size());
+    Figures.report("of them without the waiting for a core", longOfItself);
     overlong.forEach(each -> System.out.println("  " + each));
     Figures.report(
         "pulses that came a whole beat late", apart.stream().filter(a -> a > 33.3).count());

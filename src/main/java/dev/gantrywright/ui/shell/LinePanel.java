@@ -69,7 +69,12 @@ public final class LinePanel extends VBox implements Subscription {
             8,
             pane.list(),
             Pieces.row(
-                10, boxed(command, true), send, arm, boxed(pane.search(), false), pane.saveButton()),
+                10,
+                boxed(command, true),
+                send,
+                arm,
+                boxed(pane.search(), false),
+                pane.saveButton()),
             pane.note(),
             Pieces.paragraph(Texts.of("line.caution"), "small", "quiet"));
     log.getStyleClass().add("strip-log");

@@ -64,8 +64,7 @@ final class LogPane implements AutoCloseable {
    * @param profile the printer's file, beside which a log is kept; empty while it has none
    * @param background reads the log, which may be long
    */
-  LogPane(
-      LinkDesk link, Supplier<Optional<Path>> profile, Executor background, Executor view) {
+  LogPane(LinkDesk link, Supplier<Optional<Path>> profile, Executor background, Executor view) {
     this.link = link;
     this.profile = profile;
     saving = new LogSaving(background, view);

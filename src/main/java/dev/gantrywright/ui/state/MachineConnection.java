@@ -119,7 +119,9 @@ final class MachineConnection implements AutoCloseable {
     close(session.log());
   }
 
-  /** The file of a log that nobody looks at is of no use, and goes with the program at the latest. */
+  /**
+   * The file of a log that nobody looks at is of no use, and goes with the program at the latest.
+   */
   private static void close(ByteLog log) {
     try {
       log.close();
