@@ -2,8 +2,8 @@ package dev.gantrywright.ui.state;
 
 import dev.gantrywright.app.Connecting;
 import dev.gantrywright.link.BaudSearch;
-import dev.gantrywright.link.Connector;
 import dev.gantrywright.link.ByteLog;
+import dev.gantrywright.link.Connector;
 import dev.gantrywright.link.Connectors;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.LinkException;
@@ -66,8 +66,7 @@ final class MachineConnection implements AutoCloseable {
     LineSession session;
     try {
       session =
-          Connecting.session(
-              address, connector, settings, ProfileDialect.of(profile.link()), log);
+          Connecting.session(address, connector, settings, ProfileDialect.of(profile.link()), log);
     } catch (LinkException | RuntimeException failed) {
       close(log);
       throw failed;
