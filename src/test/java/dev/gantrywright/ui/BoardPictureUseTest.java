@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.gantrywright.ui.draw.BoardPlan;
 import dev.gantrywright.ui.state.PrinterDesk;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.AfterEach;
@@ -14,6 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The picture of the board: it follows what is typed, and leads to the part plugged in. */
 class BoardPictureUseTest {
+  /** Half an em of twelve pixels. */
+  private static final double APART = 6;
+
   @TempDir Path data;
   private OpenWindow open;
   private PrinterDesk desk;
@@ -53,6 +58,43 @@ class BoardPictureUseTest {
         .contains("Fulmar M4", "STM32F405RG", "X axis", "Extruder", "STOP3", "z min", "FULMAR.IMG")
         .contains("PB10 is taken twice: UART to the drivers, console");
     assertThat(plan().getAccessibleText()).contains("socket A TMC2209, PB0 PB1 PB12 PB10: X axis");
+  }
+
+  /** A head that touches the next one reads as one word: half an em of the drawing's type is kept. */
+  @Test
+  void noTwoWordsOfOneLineTouch() throws Exception {
+    List<String> close =
+        open.on(
+            () -> {
+              open.window().scene().getRoot().applyCss();
+              open.window().scene().getRoot().layout();
+              List<Text> words =
+                  plan().lookupAll(".draw-text").stream()
+                      .map(Text.class::cast)
+                      .filter(text -> !text.getText().isEmpty())
+                      .sorted(Comparator.comparingDouble(text -> left(text)))
+                      .toList();
+              List<String> found = new ArrayList<>();
+              for (Text one : words) {
+                for (Text next : words) {
+                  boolean beside = Math.abs(one.getY() - next.getY()) < 6;
+                  double between = left(next) - right(one);
+                  if (one != next && beside && left(next) >= left(one) && between < APART) {
+                    found.add(one.getText() + " | " + next.getText() + ": " + between);
+                  }
+                }
+              }
+              return found;
+            });
+    assertThat(close).isEmpty();
+  }
+
+  private static double left(Text text) {
+    return text.getBoundsInParent().getMinX();
+  }
+
+  private static double right(Text text) {
+    return text.getBoundsInParent().getMaxX();
   }
 
   @Test

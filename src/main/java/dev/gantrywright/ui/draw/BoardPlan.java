@@ -19,7 +19,7 @@ import javafx.scene.shape.Shape;
  */
 public final class BoardPlan extends Region {
   /** As far right as anything is drawn, pixels. */
-  public static final double WIDTH = 572;
+  public static final double WIDTH = 584;
 
   private static final double ROW = 20;
   private static final double TOP = 54;

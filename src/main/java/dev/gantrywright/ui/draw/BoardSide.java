@@ -6,12 +6,15 @@ enum BoardSide {
   RIGHT;
 
   static final double OUTLINE = 76.5;
-  static final double OUTLINE_WIDTH = 412;
+  static final double OUTLINE_WIDTH = 424;
   static final double BLOCK = 182.5;
-  static final double BLOCK_WIDTH = 214;
+  static final double BLOCK_WIDTH = 226;
 
-  /** Between two pins of one connector. */
-  private static final double PITCH = 42;
+  /**
+   * Where the pins of one connector begin, pixels from the first: the third has the widest head, and
+   * before each stands the mark of a pin that has two jobs.
+   */
+  private static final double[] PINS = {0, 42, 82, 136};
 
   private static final double SOCKET = 90;
   private static final double SMALL = 76;
@@ -70,7 +73,7 @@ enum BoardSide {
 
   /** Where the text of a pin begins; the pins of the right side stand at the block's edge. */
   double pin(int at) {
-    return this == LEFT ? BLOCK + 10 + PITCH * at : BLOCK + BLOCK_WIDTH - 36;
+    return this == LEFT ? BLOCK + 10 + PINS[at] : BLOCK + BLOCK_WIDTH - 36;
   }
 
   double target() {
