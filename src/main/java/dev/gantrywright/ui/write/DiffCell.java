@@ -3,11 +3,13 @@ package dev.gantrywright.ui.write;
 import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.DiffRow;
 import dev.gantrywright.ui.theme.Pieces;
+import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
@@ -28,6 +30,9 @@ final class DiffCell extends ListCell<DiffRow> {
 
   /** A list that is narrower has no room for a margin beside two branches, pixels. */
   private static final double LEAST_FOR_MARGIN = 790;
+
+  /** Of the type in a tip, pixels. */
+  private static final double TIP = 12;
 
   /** Between the two branches of a fork. */
   private static final double FORK = 28;
@@ -57,6 +62,7 @@ final class DiffCell extends ListCell<DiffRow> {
     reasonRow.setMinWidth(0);
     reasonRow.setPrefWidth(1);
     sides.getChildren().addAll(number, before, becomes, after, cause);
+    setOnMouseEntered(enter -> setTooltip(tip()));
     setOnMouseClicked(
         click -> {
           DiffRow row = getItem();
@@ -89,6 +95,27 @@ final class DiffCell extends ListCell<DiffRow> {
           case REASON -> row.cause();
           default -> row.before();
         });
+  }
+
+  /** The whole of a line that the row cuts; null where it cuts none. */
+  private Tooltip tip() {
+    boolean line = getGraphic() == sides && getItem() != null;
+    boolean changed = line && after.isVisible();
+    if (!line || !before.cut() && !(changed && after.cut())) {
+      return null;
+    }
+    DiffRow row = getItem();
+    Tooltip tip = new Tooltip(changed ? row.before() + "\n" + row.after() : row.before());
+    // A tip floats outside of what is scaled, so that it takes the row's own scale.
+    double scale = getLocalToSceneTransform().getMxx();
+    tip.setStyle(
+        String.format(
+            Locale.ROOT,
+            "-fx-font-family: \"B612 Mono Regular\"; -fx-font-size: %.1fpx;",
+            TIP * scale));
+    tip.setWrapText(true);
+    tip.setMaxWidth(getListView().getWidth() * scale);
+    return tip;
   }
 
   /** Whether a list of this width has a margin for what causes a line. */
@@ -176,6 +203,11 @@ final class DiffCell extends ListCell<DiffRow> {
       mark.getStyleClass().add(markStyle);
       setClip(clip);
       getChildren().addAll(mark, text);
+    }
+
+    /** Whether its end or its beginning is out of sight. */
+    boolean cut() {
+      return text.getX() < EDGE || text.getX() + text.getLayoutBounds().getWidth() > getWidth();
     }
 
     void show(String words, int start, int end, boolean faded) {

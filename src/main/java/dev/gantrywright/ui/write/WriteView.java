@@ -52,6 +52,7 @@ public final class WriteView extends VBox implements Subscription {
   private final ToggleButton whole = new ToggleButton(Texts.of("write.whole"));
   private final ToggleButton every = new ToggleButton(Texts.of("write.settings"));
   private final StackPane place = new StackPane();
+  private final WholeLine chosen = new WholeLine();
   private final ExportBar export;
   private final Subscriptions subscriptions = new Subscriptions();
   private List<DiffRow> shown;
@@ -104,7 +105,9 @@ public final class WriteView extends VBox implements Subscription {
                 Pieces.label(Texts.of("stage.write"), "title"), summary, Pieces.gap(), choice),
             this.export,
             refused,
-            place);
+            place,
+            chosen);
+    list.getSelectionModel().selectedItemProperty().addListener((o, b, now) -> readWhole());
     subscriptions.add(desk.planned().observe(this::show));
     subscriptions.add(desk.folder().state().listen(state -> summary()));
     subscriptions.add(desk.line().observe(this::jump));
@@ -120,12 +123,12 @@ public final class WriteView extends VBox implements Subscription {
     }
   }
 
-  private void choose(ToggleButton chosen) {
+  private void choose(ToggleButton next) {
     for (ToggleButton each : List.of(lines, whole, every)) {
-      each.setSelected(each == chosen);
+      each.setSelected(each == next);
     }
-    place.getChildren().setAll(chosen == every ? settings : list);
-    desk.wholeFiles(chosen == whole);
+    place.getChildren().setAll(next == every ? settings : list);
+    desk.wholeFiles(next == whole);
     shown = null;
     show(desk.planned().get());
   }
@@ -134,6 +137,7 @@ public final class WriteView extends VBox implements Subscription {
     Optional<PatchPlan> plan = planned.plan();
     if (plan.isEmpty()) {
       rows.clear();
+      readWhole();
       shown = null;
       refused.getChildren().clear();
       boolean folder = desk.opened().get().folder() != null;
@@ -198,6 +202,16 @@ public final class WriteView extends VBox implements Subscription {
     } else if (next.size() > rows.size()) {
       rows.addAll(next.subList(rows.size(), next.size()));
     }
+    readWhole();
+  }
+
+  /** The row itself, not what was chosen when it said something else. */
+  private void readWhole() {
+    int at = list.getSelectionModel().getSelectedIndex();
+    chosen.show(at >= 0 && at < rows.size() ? rows.get(at) : null);
+    boolean readable = !rows.isEmpty() && !every.isSelected();
+    chosen.setVisible(readable);
+    chosen.setManaged(readable);
   }
 
   private void refusals(List<Refusal> all) {
