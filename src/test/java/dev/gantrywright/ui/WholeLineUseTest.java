@@ -114,6 +114,21 @@ class WholeLineUseTest {
     assertThat(area("#whole-line-after").isEditable()).isFalse();
   }
 
+  /** Without a margin the reasons stand in rows between the lines: what was chosen moves down. */
+  @Test
+  void theChosenLineStaysTheSameWhereTheReasonsTakeRowsOfTheirOwn() throws Exception {
+    open.run(() -> desk.goToLine("serial.baud"));
+    open.until(() -> reads("#whole-line-after"));
+    int before = open.on(() -> list().getSelectionModel().getSelectedIndex());
+    open.run(() -> open.window().rezoom(2));
+    open.until(() -> list().getSelectionModel().getSelectedIndex() > before);
+    open.until(() -> isRate(list().getSelectionModel().getSelectedItem()));
+    open.until(() -> reads("#whole-line-after"));
+    open.run(() -> open.window().rezoom(1));
+    open.until(() -> list().getSelectionModel().getSelectedIndex() == before);
+    open.until(() -> reads("#whole-line-after"));
+  }
+
   @Test
   void itFollowsWhatIsTypedAndRestsWhereNothingIsToBeRead() throws Exception {
     open.run(() -> desk.goToLine("serial.baud"));

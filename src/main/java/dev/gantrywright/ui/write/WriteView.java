@@ -190,6 +190,7 @@ public final class WriteView extends VBox implements Subscription {
 
   /** Only rows that differ are set, so that the list repaints no more than it must. */
   private void patch(List<DiffRow> next) {
+    DiffRow held = list.getSelectionModel().getSelectedItem();
     int same = Math.min(rows.size(), next.size());
     for (int i = 0; i < same; i++) {
       DiffRow row = next.get(i);
@@ -202,7 +203,29 @@ public final class WriteView extends VBox implements Subscription {
     } else if (next.size() > rows.size()) {
       rows.addAll(next.subList(rows.size(), next.size()));
     }
+    hold(held);
     readWhole();
+  }
+
+  /** What was chosen stays chosen where rows came in above it. */
+  private void hold(DiffRow held) {
+    int at = list.getSelectionModel().getSelectedIndex();
+    if (held == null || at >= 0 && at < rows.size() && samePlace(rows.get(at), held)) {
+      return;
+    }
+    for (int i = 0; i < rows.size(); i++) {
+      if (samePlace(rows.get(i), held)) {
+        list.getSelectionModel().clearAndSelect(i);
+        return;
+      }
+    }
+  }
+
+  private static boolean samePlace(DiffRow one, DiffRow other) {
+    boolean reasons = one.kind() == DiffRow.Kind.REASON;
+    return one.line() == other.line()
+        && one.file().equals(other.file())
+        && reasons == (other.kind() == DiffRow.Kind.REASON);
   }
 
   /** The row itself, not what was chosen when it said something else. */
