@@ -60,7 +60,9 @@ class BoardPictureUseTest {
     assertThat(plan().getAccessibleText()).contains("socket A TMC2209, PB0 PB1 PB12 PB10: X axis");
   }
 
-  /** A head that touches the next one reads as one word: half an em of the drawing's type is kept. */
+  /**
+   * A head that touches the next one reads as one word: half an em of the drawing's type is kept.
+   */
   @Test
   void noTwoWordsOfOneLineTouch() throws Exception {
     List<String> close =

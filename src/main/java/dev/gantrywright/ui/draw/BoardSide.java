@@ -11,8 +11,8 @@ enum BoardSide {
   static final double BLOCK_WIDTH = 226;
 
   /**
-   * Where the pins of one connector begin, pixels from the first: the third has the widest head, and
-   * before each stands the mark of a pin that has two jobs.
+   * Where the pins of one connector begin, pixels from the first: the third has the widest head,
+   * and before each stands the mark of a pin that has two jobs.
    */
   private static final double[] PINS = {0, 42, 82, 136};
 

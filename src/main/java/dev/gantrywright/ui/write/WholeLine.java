@@ -10,8 +10,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /**
- * The chosen line read whole, below two halves that cut long comments: what stands, what will stand,
- * and why. Its words wrap, can be marked and copied, and are reached by Tab.
+ * The chosen line read whole, below two halves that cut long comments: what stands, what will
+ * stand, and why. Its words wrap, can be marked and copied, and are reached by Tab.
  */
 final class WholeLine extends VBox {
   private final Label place = Pieces.label("", "strong");
