@@ -47,7 +47,7 @@ public record StepResponse(String heater, double powerStep, List<Point> points) 
   public String csv() {
     StringBuilder csv = new StringBuilder("seconds,celsius\n");
     points.forEach(
-        p -> csv.append(String.format(Locale.ROOT, "%.3f,%.3f%n", p.seconds(), p.celsius())));
+        p -> csv.append(String.format(Locale.ROOT, "%.3f,%.3f\n", p.seconds(), p.celsius())));
     return csv.toString();
   }
 

@@ -40,6 +40,7 @@ public final class AsBuilt {
     sections.add(ProofPart.of(subject));
     sections.add(TouchPart.of(subject));
     sections.add(CalibrationPart.of(subject));
+    sections.add(HeatUpPart.of(subject));
     sections.add(EventsPart.of(subject));
     return new Sheet(
         printer.title(), subtitle(printer), day.toString(), by, Standing.of(subject), sections);

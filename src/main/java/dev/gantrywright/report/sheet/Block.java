@@ -82,6 +82,24 @@ public sealed interface Block {
     }
   }
 
+  /**
+   * A temperature over time.
+   *
+   * @param words the same in words, for who does not see it
+   * @param seen as it was recorded, in order of time; two at least
+   * @param model the same as a model has it; empty where there is none
+   */
+  record Curve(String caption, String words, List<Point> seen, List<Point> model)
+      implements Block {
+    public Curve {
+      seen = List.copyOf(seen);
+      model = List.copyOf(model);
+    }
+  }
+
+  /** A temperature, °C, at a time, s. */
+  record Point(double seconds, double celsius) {}
+
   /** A time within the strips, s. */
   record Span(double from, double to) {}
 }

@@ -142,6 +142,8 @@ public final class SheetHtml {
       caution(caution);
     } else if (block instanceof Block.Strips strips) {
       out.raw(pictures.strips(strips));
+    } else if (block instanceof Block.Curve curve) {
+      out.raw(new SheetCurve(curve).markup(pictures));
     }
   }
 

@@ -55,13 +55,13 @@ final class SheetPictures {
     return out.close("svg").text(" ").toString();
   }
 
-  private static String[] rect(double x, double y, double width, double height, String fill) {
+  static String[] rect(double x, double y, double width, double height, String fill) {
     return new String[] {
       "x", number(x), "y", number(y), "width", number(width), "height", number(height), "fill", fill
     };
   }
 
-  private void svg(Markup out, String label, double width, double height, String kind) {
+  void svg(Markup out, String label, double width, double height, String kind) {
     String box = "0 0 " + number(width) + " " + number(height);
     if (forPdf) {
       out.open(

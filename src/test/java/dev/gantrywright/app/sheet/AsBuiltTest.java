@@ -87,6 +87,7 @@ class AsBuiltTest {
             "Proof: endstops at rest, stored settings, identity",
             "Touch test",
             "Calibration",
+            "Heat-up",
             "Who and when");
     assertThat(standing(sheet, "Build")).isEqualTo(new Cell("not done yet", Sign.OPEN));
     assertThat(table(section(sheet, "settings"), "Planned, not written").rows()).isNotEmpty();

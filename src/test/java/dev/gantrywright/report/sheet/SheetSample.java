@@ -33,6 +33,7 @@ final class SheetSample {
                         new Block.Fact("Hash", Cell.of("0123456789abcdef".repeat(4)), true),
                         new Block.Fact(LONG, new Cell(LONG, Sign.WARNING), false))))));
     sections.add(new Section("touch", "Touch test", List.of(matrix(), strips())));
+    sections.add(new Section("heat", "Heat-up", List.of(curve())));
     return new Sheet(
         LONG,
         LONG + " · STM32F405RG · " + LONG,
@@ -79,6 +80,19 @@ final class SheetSample {
     return new Block.Strips(13, strips);
   }
 
+  /** More readings than are drawn, and a model beside them. */
+  private static Block.Curve curve() {
+    List<Block.Point> seen = new ArrayList<>();
+    List<Block.Point> model = new ArrayList<>();
+    for (int i = 0; i <= 2_400; i++) {
+      double second = i * 0.5;
+      double rise = 200 * (1 - Math.exp(-second / 250));
+      seen.add(new Block.Point(second, 20 + rise + Math.sin(i * 0.7)));
+      model.add(new Block.Point(second, 20 + rise));
+    }
+    return new Block.Curve("hotend: thick as recorded", "20 to 218 °C", seen, model);
+  }
+
   /** Every text that must be found again, without the blanks at which a line may be broken. */
   static List<String> words() {
     List<String> words = new ArrayList<>(ends());
@@ -90,6 +104,7 @@ final class SheetSample {
             "Oddtexts<b>&amp;\"quotes\"",
             "Nobuildisonrecord.",
             "answered",
+            "hotend:thickasrecorded",
             "still"));
     return words;
   }
