@@ -89,8 +89,7 @@ public sealed interface Block {
    * @param seen as it was recorded, in order of time; two at least
    * @param model the same as a model has it; empty where there is none
    */
-  record Curve(String caption, String words, List<Point> seen, List<Point> model)
-      implements Block {
+  record Curve(String caption, String words, List<Point> seen, List<Point> model) implements Block {
     public Curve {
       seen = List.copyOf(seen);
       model = List.copyOf(model);
