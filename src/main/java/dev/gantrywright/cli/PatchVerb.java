@@ -12,7 +12,9 @@ import dev.gantrywright.patch.ExportProgress;
 import dev.gantrywright.patch.HandChange;
 import dev.gantrywright.patch.Manifest;
 import dev.gantrywright.patch.PatchPlan;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -41,9 +43,11 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "What is not written is said on standard error. Exit status 1 where a change "
-          + "that was asked for by name (--set, --on, --off) is refused."
+          + "that was asked for by name (--set, --on, --off, --insert) is refused."
     })
 final class PatchVerb implements Callable<Integer> {
+  private static final long MOST_DIFF_BYTES = 64L << 20;
+
   @Spec private CommandSpec spec;
   @Mixin private TextOrJson format;
   @Mixin private HistoryOption history;
@@ -87,6 +91,23 @@ final class PatchVerb implements Callable<Integer> {
   private List<String> off = new ArrayList<>();
 
   @Option(
+      names = "--insert",
+      paramLabel = "NAME=LINE",
+      description = "Add a line behind the definition of a macro.")
+  private List<String> insert = new ArrayList<>();
+
+  @Option(
+      names = "--diff",
+      paramLabel = "FILE",
+      description = "Make the changes of a unified diff, such as one that this verb printed.")
+  private Path diff;
+
+  @Option(
+      names = "--back",
+      description = "With --diff: take its changes out of a folder that has them.")
+  private boolean back;
+
+  @Option(
       names = "--define",
       paramLabel = "NAME[=VALUE]",
       description = "A name that the build defines for the compiler.")
@@ -101,8 +122,16 @@ final class PatchVerb implements Callable<Integer> {
   @Override
   public Integer call() {
     List<HandChange> byHand = byHand();
-    if (profile == null && byHand.isEmpty()) {
-      throw new UsageProblem("say what to change: --profile, --set, --on or --off");
+    if (profile == null && byHand.isEmpty() && diff == null) {
+      throw new UsageProblem(
+          "say what to change: --profile, --set, --on, --off, --insert or --diff");
+    }
+    if (diff != null && (profile != null || !byHand.isEmpty())) {
+      throw new UsageProblem(
+          "--diff stands alone: write its patched folder first, then change that");
+    }
+    if (back && diff == null) {
+      throw new UsageProblem("--back goes with --diff FILE");
     }
     if (replace && out == null) {
       throw new UsageProblem("--replace goes with --out OUTDIR");
@@ -112,7 +141,7 @@ final class PatchVerb implements Callable<Integer> {
           (names != null ? "--names" : "--from") + " goes with --profile PROFILE");
     }
     FirmwareFolder read = FolderInput.read(spec, folder, defines);
-    PatchPlan plan = plan(byHand, read);
+    PatchPlan plan = diff == null ? plan(byHand, read) : ofDiff(read);
     if (!format.json()) {
       BytePrinter.print(Printed.out(spec), plan.diff());
     }
@@ -142,12 +171,31 @@ final class PatchVerb implements Callable<Integer> {
     }
   }
 
+  private PatchPlan ofDiff(FirmwareFolder read) {
+    String cause = (back ? "--back " : "") + "--diff " + diff.getFileName();
+    try {
+      if (Files.size(diff) > MOST_DIFF_BYTES) {
+        throw new UsageProblem(diff + " is larger than 64 MiB: is it a diff?");
+      }
+      return PatchPlan.ofDiff(Files.readAllBytes(diff), cause, back, read);
+    } catch (IllegalArgumentException unfit) {
+      throw new UsageProblem(diff + ": " + unfit.getMessage(), unfit);
+    } catch (IOException unreadable) {
+      throw new UsageProblem(diff + ": " + IoReason.of(unreadable), unreadable);
+    }
+  }
+
   private List<HandChange> byHand() {
     List<HandChange> changes = new ArrayList<>();
     try {
       set.forEach(text -> changes.add(HandChange.set(text)));
     } catch (IllegalArgumentException wrong) {
       throw new UsageProblem("--set: " + wrong.getMessage(), wrong);
+    }
+    try {
+      insert.forEach(text -> changes.add(HandChange.insert(text)));
+    } catch (IllegalArgumentException wrong) {
+      throw new UsageProblem("--insert: " + wrong.getMessage(), wrong);
     }
     on.forEach(name -> changes.add(new HandChange.On(name)));
     off.forEach(name -> changes.add(new HandChange.Off(name)));

@@ -13,10 +13,12 @@ public final class UnifiedDiffReader {
   private static final String NO_END = "\\ No newline at end of file";
 
   private final List<String> lines;
+  private final boolean back;
   private int at;
 
-  private UnifiedDiffReader(List<String> lines) {
+  private UnifiedDiffReader(List<String> lines, boolean back) {
     this.lines = lines;
+    this.back = back;
   }
 
   /**
@@ -27,8 +29,20 @@ public final class UnifiedDiffReader {
    * @throws IllegalArgumentException with one clear line when the diff is malformed or does not fit
    */
   public static EditPlan read(FirmwareFolder folder, byte[] diff) {
-    String text = new String(diff, StandardCharsets.ISO_8859_1);
-    return new UnifiedDiffReader(split(text)).plan(folder);
+    return new UnifiedDiffReader(split(latin1(diff)), false).plan(folder);
+  }
+
+  /**
+   * The plan that takes the diff back out of a folder that has it.
+   *
+   * @throws IllegalArgumentException with one clear line when the diff is malformed or does not fit
+   */
+  public static EditPlan readBack(FirmwareFolder folder, byte[] diff) {
+    return new UnifiedDiffReader(split(latin1(diff)), true).plan(folder);
+  }
+
+  private static String latin1(byte[] diff) {
+    return new String(diff, StandardCharsets.ISO_8859_1);
   }
 
   /** Lines with their line feeds, which end a line of the diff even where a CR stands before. */
@@ -103,7 +117,9 @@ public final class UnifiedDiffReader {
 
   private void hunk(String path, List<String> old, int[] starts, List<Edit> edits) {
     String head = lines.get(at++);
-    int[] range = range(path, head);
+    int[] forward = range(path, head);
+    int[] range =
+        back ? new int[] {forward[2], forward[3], forward[0], forward[1]} : forward;
     int line = range[1] == 0 ? range[0] : range[0] - 1;
     if (line < 0 || line > old.size()) {
       throw new IllegalArgumentException(
@@ -119,7 +135,7 @@ public final class UnifiedDiffReader {
       }
       String row = lines.get(at++);
       boolean bare = row.equals("\n") || row.equals("\r\n"); // an empty line that lost its blank
-      char sign = bare ? ' ' : row.charAt(0);
+      char sign = bare ? ' ' : sign(row.charAt(0));
       String text = ended(bare ? row : row.substring(1));
       if (sign == '+') {
         added.append(text);
@@ -143,6 +159,14 @@ public final class UnifiedDiffReader {
       line++;
     }
     put(starts[changed], starts[line], added, edits);
+  }
+
+  /** What a line is to this reading: going back, what was added is what stands there. */
+  private char sign(char written) {
+    if (!back) {
+      return written;
+    }
+    return written == '+' ? '-' : written == '-' ? '+' : written;
   }
 
   private static void put(int from, int to, StringBuilder added, List<Edit> edits) {

@@ -1,5 +1,6 @@
 package dev.gantrywright.names;
 
+import dev.gantrywright.header.StringLiteral;
 import dev.gantrywright.machine.Field;
 import dev.gantrywright.machine.FieldType;
 import dev.gantrywright.machine.Fields;
@@ -147,7 +148,7 @@ public final class Spelling {
       return new Spelled.Not("the value has several lines, which a macro cannot hold");
     }
     if (current.startsWith("\"")) {
-      return new Spelled.Text("\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"");
+      return new Spelled.Text(StringLiteral.of(value));
     }
     if (type == FieldType.CHOICE || !WORD_OR_WHOLE.matcher(value).matches()) {
       return notSpelled(value);
@@ -250,8 +251,7 @@ public final class Spelling {
   }
 
   private static String unquoted(String text) {
-    return text.length() > 1 && text.startsWith("\"") && text.endsWith("\"")
-        ? text.substring(1, text.length() - 1).replace("\\\"", "\"").replace("\\\\", "\\")
-        : text;
+    String plain = StringLiteral.text(text);
+    return plain == null ? text : plain;
   }
 }

@@ -19,6 +19,9 @@ public sealed interface HandChange {
   /** A definition is to be commented out. */
   record Off(String name) implements HandChange {}
 
+  /** A line is to be added behind a definition. */
+  record Insert(String anchor, String line) implements HandChange {}
+
   /** What stands before the first {@code =} outside brackets, and what follows it. */
   static Set set(String text) {
     int equals = text.indexOf('=');
@@ -27,6 +30,16 @@ public sealed interface HandChange {
           "'" + text + "' is no NAME=VALUE; write for example BAUD_WORD=115200");
     }
     return new Set(text.substring(0, equals).strip(), text.substring(equals + 1).strip());
+  }
+
+  /** The macro before the first {@code =}, and the line behind it. */
+  static Insert insert(String text) {
+    int equals = text.indexOf('=');
+    if (equals < 1 || text.substring(equals + 1).isBlank()) {
+      throw new IllegalArgumentException(
+          "'" + text + "' is no NAME=LINE; write for example 'BAUD_WORD=#define PARITY_WORD 0'");
+    }
+    return new Insert(text.substring(0, equals).strip(), text.substring(equals + 1));
   }
 
   /** The wish that it makes of a folder. */
@@ -38,6 +51,14 @@ public sealed interface HandChange {
     if (this instanceof Off off) {
       String cause = "--off " + off.name();
       return new Wish("", cause, off.name(), List.of(new Change.SwitchOff(off.name(), cause)));
+    }
+    if (this instanceof Insert insert) {
+      String cause = "--insert " + insert.anchor() + "=" + insert.line();
+      return new Wish(
+          "",
+          cause,
+          insert.anchor(),
+          List.of(new Change.InsertAfter(insert.anchor(), insert.line(), cause)));
     }
     Set set = (Set) this;
     return HandSet.wish(set, folder);

@@ -7,6 +7,7 @@ import dev.gantrywright.header.FirmwareFolder;
 import dev.gantrywright.header.HeaderDocument;
 import dev.gantrywright.header.IniDocument;
 import dev.gantrywright.header.Outcome;
+import dev.gantrywright.header.UnifiedDiffReader;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.names.NameMap;
 import java.util.ArrayList;
@@ -73,6 +74,22 @@ public final class PatchPlan {
   public static PatchPlan of(List<HandChange> changes, FirmwareFolder folder) {
     List<Wish> wishes = changes.stream().map(change -> change.wish(folder)).toList();
     return of(folder, "", wishes, List.of(), List.of(), all -> EditPlan.of(folder, all));
+  }
+
+  /**
+   * The plan that a unified diff describes.
+   *
+   * @param cause what each line says of why it changes
+   * @param back take the diff out of a folder that has it
+   * @throws IllegalArgumentException with one clear line where the diff does not fit
+   */
+  public static PatchPlan ofDiff(
+      byte[] diff, String cause, boolean back, FirmwareFolder folder) {
+    EditPlan edits =
+        back ? UnifiedDiffReader.readBack(folder, diff) : UnifiedDiffReader.read(folder, diff);
+    List<PlannedLine> lines = new ArrayList<>();
+    edits.files().forEach((path, file) -> lines.addAll(DiffLines.of(bytes(folder, path), path, file, cause)));
+    return new PatchPlan(folder, "", edits, lines, List.of(), List.of());
   }
 
   private static PatchPlan of(

@@ -7,6 +7,8 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -132,5 +134,87 @@ class PatchVerbTest {
       assertThat(run.out()).isEmpty();
       assertThat(run.err().lines()).as(run.err()).hasSize(1);
     }
+  }
+
+  private Path diffOf(String... arguments) throws Exception {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    List<String> call = new ArrayList<>(List.of("patch", folder.toString()));
+    call.addAll(List.of(arguments));
+    CommandRun run = CommandRun.of(call.toArray(String[]::new));
+    assertThat(run.status()).isZero();
+    out.writeBytes(run.out().getBytes(StandardCharsets.UTF_8));
+    return Files.write(dir.resolve("my.diff"), out.toByteArray());
+  }
+
+  @Test
+  void aDiffIsReadBackAsAPlan() throws Exception {
+    Path diff = diffOf("--set", "WING=2", "--on", "TAIL", "--set", "BEAK=4");
+    Path patched = dir.resolve("patched");
+    CommandRun run =
+        CommandRun.of(
+            "patch", folder.toString(), "--diff", diff.toString(), "--out", patched.toString());
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).isEqualTo(Files.readString(diff));
+    assertThat(patched.resolve("a.h")).hasContent("#define WING 2\r\n#define TAIL\r\n#define BEAK 4");
+    assertThat(patched.resolve("gantrywright-manifest.json")).content().contains("--diff my.diff");
+  }
+
+  @Test
+  void aDiffIsTakenBackOutToTheByte() throws Exception {
+    byte[] original = Files.readAllBytes(folder.resolve("a.h"));
+    Path diff = diffOf("--set", "WING=2", "--on", "TAIL", "--insert", "BEAK=#define CROP 5");
+    Path patched = dir.resolve("patched");
+    CommandRun.of(
+        "patch", folder.toString(), "--diff", diff.toString(), "--out", patched.toString());
+    assertThat(Files.readString(patched.resolve("a.h"))).contains("#define CROP 5");
+    Path again = dir.resolve("again");
+    CommandRun back =
+        CommandRun.of(
+            "patch",
+            patched.toString(),
+            "--diff",
+            diff.toString(),
+            "--back",
+            "--out",
+            again.toString(),
+            "--format",
+            "json");
+    assertThat(back.status()).as(back.err()).isZero();
+    assertThat(Files.readAllBytes(again.resolve("a.h"))).isEqualTo(original);
+    assertThat(back.json().path("lines").get(0).path("value").asText())
+        .isEqualTo("--back --diff my.diff");
+    assertThat(back.json().path("lines").get(0).path("before").asText())
+        .startsWith("#define WING 2");
+  }
+
+  @Test
+  void aDiffThatDoesNotFitIsOneClearLine() throws Exception {
+    Path diff = diffOf("--set", "WING=2");
+    Files.writeString(folder.resolve("a.h"), "#define WING 7\n");
+    CommandRun run = CommandRun.of("patch", folder.toString(), "--diff", diff.toString());
+    assertThat(run.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(run.err().strip()).contains("line 1 is not what the diff expects").doesNotContain("\n");
+    CommandRun both =
+        CommandRun.of(
+            "patch", folder.toString(), "--diff", diff.toString(), "--set", "WING=1");
+    assertThat(both.err()).contains("--diff stands alone");
+    assertThat(CommandRun.of("patch", folder.toString(), "--set", "WING=1", "--back").err())
+        .contains("--back goes with --diff");
+    CommandRun none =
+        CommandRun.of("patch", folder.toString(), "--diff", dir.resolve("gone").toString());
+    assertThat(none.status()).isEqualTo(ExitStatus.USAGE);
+    assertThat(none.err()).contains("no such file");
+  }
+
+  @Test
+  void aLineIsAddedBehindADefinitionOnRequest() {
+    CommandRun run =
+        CommandRun.of("patch", folder.toString(), "--insert", "WING=#define FEATHERS 12");
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).contains(" #define WING 1\r\n+#define FEATHERS 12\r\n");
+    assertThat(CommandRun.of("patch", folder.toString(), "--insert", "NOWHERE=#define X 1").status())
+        .isEqualTo(ExitStatus.FINDINGS);
+    assertThat(CommandRun.of("patch", folder.toString(), "--insert", "WING").status())
+        .isEqualTo(ExitStatus.USAGE);
   }
 }

@@ -47,8 +47,16 @@ public final class PracticeBoard {
     contacts.touch(endstop, touched, now);
   }
 
-  /** Replaces the faults; stored settings that a fault changes are changed at once. */
+  /**
+   * Replaces the faults. Stored settings that a fault changes are changed at once; those of a fault
+   * that is gone are again what the firmware was built with.
+   */
   public synchronized void faults(List<Fault> others) {
+    for (Fault fault : faults) {
+      if (fault instanceof Fault.Stored s && !others.contains(fault)) {
+        mend(s);
+      }
+    }
     faults = List.copyOf(others);
     applyStoredFaults();
     inForce.putAll(stored);
@@ -56,6 +64,11 @@ public final class PracticeBoard {
 
   public synchronized List<Fault> faults() {
     return faults;
+  }
+
+  /** How long ago it was built, seconds: the time that {@link Fault.Silence} counts in. */
+  public double seconds(long now) {
+    return (now - start) / 1e9;
   }
 
   /** What a board says when it has started. */
@@ -189,6 +202,17 @@ public final class PracticeBoard {
   private void set(AxisMotion.Quantity quantity, PracticeCommand c) {
     inForce.replaceAll(
         (letter, axis) -> c.value(letter.charAt(0)).map(v -> axis.with(quantity, v)).orElse(axis));
+  }
+
+  private void mend(Fault.Stored fault) {
+    setup.built().stream()
+        .filter(axis -> key(axis.letter()).equals(key(fault.axis())))
+        .findFirst()
+        .ifPresent(
+            axis ->
+                stored.computeIfPresent(
+                    key(fault.axis()),
+                    (k, now) -> now.with(fault.quantity(), axis.get(fault.quantity()))));
   }
 
   private void applyStoredFaults() {

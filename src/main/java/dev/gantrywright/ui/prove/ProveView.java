@@ -47,6 +47,7 @@ public final class ProveView extends SheetScroll implements Subscription {
   private final NamesPanel names;
   private final StoredPanel stored;
   private final TouchPanel touch;
+  private final FaultsPanel faults;
   private final TravelPanel travel;
   private final HeaterPanel heater;
   private final Button prove;
@@ -65,6 +66,7 @@ public final class ProveView extends SheetScroll implements Subscription {
     names = new NamesPanel(desk);
     stored = new StoredPanel(desk);
     touch = new TouchPanel(desk);
+    faults = new FaultsPanel(desk);
     travel = new TravelPanel(desk);
     heater = new HeaterPanel(desk);
     // As high as what it holds: the sheet's least height is none, and what is below must be
@@ -101,6 +103,7 @@ public final class ProveView extends SheetScroll implements Subscription {
             names,
             stored,
             touch,
+            faults,
             travel,
             heater);
     form.getStyleClass().add("form");
@@ -174,6 +177,7 @@ public final class ProveView extends SheetScroll implements Subscription {
   private void standing() {
     bar.show();
     touch.standing();
+    faults.standing();
     heater.standing();
     boolean up = desk.link().status().get().kind() == LinkStatus.Kind.UP;
     proving(desk.link().proving().get());

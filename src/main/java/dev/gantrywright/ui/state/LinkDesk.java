@@ -38,6 +38,7 @@ public final class LinkDesk implements AutoCloseable {
   private PrinterProfile built;
   private final Cell<Optional<String>> usbPort = new Cell<>(Optional.empty());
   private final Cell<Optional<Integer>> foundBaud = new Cell<>(Optional.empty());
+  private final PracticeFaults faults = new PracticeFaults(System::nanoTime);
   private volatile Runnable beforeClosing = () -> {};
   private final LineOpening opening;
   private LineRequest last;
@@ -227,6 +228,7 @@ public final class LinkDesk implements AutoCloseable {
     connection = opened;
     log(Optional.of(opened.session().log()));
     built = opened.practice().isPresent() ? profile : null;
+    faults.board(opened.practice());
     foundBaud.set(request.search() ? Optional.of(opened.baud()) : Optional.empty());
     Consumer<Sample> samples =
         endstops.begin(Endstops.fitted(profile), () -> mine == attempt.get());
@@ -285,6 +287,7 @@ public final class LinkDesk implements AutoCloseable {
     touched.set(Set.of());
     armed().set(false);
     foundBaud.set(Optional.empty());
+    faults.board(Optional.empty());
     proof.forget();
     status.set(LinkStatus.none());
   }
@@ -299,6 +302,11 @@ public final class LinkDesk implements AutoCloseable {
         connection.practice().ifPresent(board -> board.touch(end, on, System.nanoTime()));
       }
     }
+  }
+
+  /** What is wrong with the practice board. */
+  public PracticeFaults faults() {
+    return faults;
   }
 
   /** Stops the machine, ahead of everything that waits. */
