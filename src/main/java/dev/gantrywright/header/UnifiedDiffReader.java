@@ -118,8 +118,7 @@ public final class UnifiedDiffReader {
   private void hunk(String path, List<String> old, int[] starts, List<Edit> edits) {
     String head = lines.get(at++);
     int[] forward = range(path, head);
-    int[] range =
-        back ? new int[] {forward[2], forward[3], forward[0], forward[1]} : forward;
+    int[] range = back ? new int[] {forward[2], forward[3], forward[0], forward[1]} : forward;
     int line = range[1] == 0 ? range[0] : range[0] - 1;
     if (line < 0 || line > old.size()) {
       throw new IllegalArgumentException(

@@ -11,8 +11,7 @@ import java.util.List;
 final class DiffLines {
   private DiffLines() {}
 
-  static List<PlannedLine> of(
-      byte[] bytes, String path, FileEdits edits, String cause) {
+  static List<PlannedLine> of(byte[] bytes, String path, FileEdits edits, String cause) {
     List<PlannedLine> lines = new ArrayList<>();
     int line = 1;
     int at = 0;
@@ -22,8 +21,7 @@ final class DiffLines {
       }
       byte[] old = Arrays.copyOfRange(bytes, edit.span().start(), edit.span().end());
       lines.add(
-          new PlannedLine(
-              path, line, text(old), text(edit.replacement()), "", "", cause, ""));
+          new PlannedLine(path, line, text(old), text(edit.replacement()), "", "", cause, ""));
     }
     return lines;
   }

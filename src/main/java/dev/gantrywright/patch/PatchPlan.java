@@ -83,12 +83,14 @@ public final class PatchPlan {
    * @param back take the diff out of a folder that has it
    * @throws IllegalArgumentException with one clear line where the diff does not fit
    */
-  public static PatchPlan ofDiff(
-      byte[] diff, String cause, boolean back, FirmwareFolder folder) {
+  public static PatchPlan ofDiff(byte[] diff, String cause, boolean back, FirmwareFolder folder) {
     EditPlan edits =
         back ? UnifiedDiffReader.readBack(folder, diff) : UnifiedDiffReader.read(folder, diff);
     List<PlannedLine> lines = new ArrayList<>();
-    edits.files().forEach((path, file) -> lines.addAll(DiffLines.of(bytes(folder, path), path, file, cause)));
+    edits
+        .files()
+        .forEach(
+            (path, file) -> lines.addAll(DiffLines.of(bytes(folder, path), path, file, cause)));
     return new PatchPlan(folder, "", edits, lines, List.of(), List.of());
   }
 

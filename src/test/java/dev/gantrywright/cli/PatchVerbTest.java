@@ -155,7 +155,8 @@ class PatchVerbTest {
             "patch", folder.toString(), "--diff", diff.toString(), "--out", patched.toString());
     assertThat(run.status()).as(run.err()).isZero();
     assertThat(run.out()).isEqualTo(Files.readString(diff));
-    assertThat(patched.resolve("a.h")).hasContent("#define WING 2\r\n#define TAIL\r\n#define BEAK 4");
+    assertThat(patched.resolve("a.h"))
+        .hasContent("#define WING 2\r\n#define TAIL\r\n#define BEAK 4");
     assertThat(patched.resolve("gantrywright-manifest.json")).content().contains("--diff my.diff");
   }
 
@@ -193,10 +194,11 @@ class PatchVerbTest {
     Files.writeString(folder.resolve("a.h"), "#define WING 7\n");
     CommandRun run = CommandRun.of("patch", folder.toString(), "--diff", diff.toString());
     assertThat(run.status()).isEqualTo(ExitStatus.USAGE);
-    assertThat(run.err().strip()).contains("line 1 is not what the diff expects").doesNotContain("\n");
+    assertThat(run.err().strip())
+        .contains("line 1 is not what the diff expects")
+        .doesNotContain("\n");
     CommandRun both =
-        CommandRun.of(
-            "patch", folder.toString(), "--diff", diff.toString(), "--set", "WING=1");
+        CommandRun.of("patch", folder.toString(), "--diff", diff.toString(), "--set", "WING=1");
     assertThat(both.err()).contains("--diff stands alone");
     assertThat(CommandRun.of("patch", folder.toString(), "--set", "WING=1", "--back").err())
         .contains("--back goes with --diff");
@@ -212,7 +214,8 @@ class PatchVerbTest {
         CommandRun.of("patch", folder.toString(), "--insert", "WING=#define FEATHERS 12");
     assertThat(run.status()).as(run.err()).isZero();
     assertThat(run.out()).contains(" #define WING 1\r\n+#define FEATHERS 12\r\n");
-    assertThat(CommandRun.of("patch", folder.toString(), "--insert", "NOWHERE=#define X 1").status())
+    assertThat(
+            CommandRun.of("patch", folder.toString(), "--insert", "NOWHERE=#define X 1").status())
         .isEqualTo(ExitStatus.FINDINGS);
     assertThat(CommandRun.of("patch", folder.toString(), "--insert", "WING").status())
         .isEqualTo(ExitStatus.USAGE);

@@ -40,9 +40,7 @@ class FaultsUseTest {
   private void choose(String selector, int row) throws Exception {
     open.run(
         () ->
-            ((ComboBox<?>) open.window().scene().lookup(selector))
-                .getSelectionModel()
-                .select(row));
+            ((ComboBox<?>) open.window().scene().lookup(selector)).getSelectionModel().select(row));
   }
 
   @Test

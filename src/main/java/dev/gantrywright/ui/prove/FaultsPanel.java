@@ -133,8 +133,7 @@ final class FaultsPanel extends Section {
     } else if (of == FaultKind.SILENCE) {
       faults.silence(typed.orElseThrow());
     } else {
-      faults.add(
-          Fault.parse(of.spelled(first.getValue(), second.getValue(), number(typed))));
+      faults.add(Fault.parse(of.spelled(first.getValue(), second.getValue(), number(typed))));
     }
     trouble.setText(why);
     show(trouble, !why.isEmpty());
@@ -160,7 +159,8 @@ final class FaultsPanel extends Section {
       Fault fault = chosen.get(i);
       String words = FaultKind.words(fault, FaultsPanel::name);
       Button chip =
-          Pieces.button("fault-" + i, Texts.of("faults.mend", words), "act-second", () -> mend(fault));
+          Pieces.button(
+              "fault-" + i, Texts.of("faults.mend", words), "act-second", () -> mend(fault));
       chips.getChildren().add(chip);
     }
     show(chips, !chosen.isEmpty());
