@@ -102,6 +102,7 @@ final class LineOwner {
     try {
       from.receive(
           (bytes, count) -> {
+            pace.takes();
             if (count > 0 && talk.received(from, bytes, count)) {
               mailbox.put(new Letter.Look());
             }

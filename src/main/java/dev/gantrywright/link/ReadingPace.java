@@ -4,9 +4,10 @@ import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
 
 /**
- * Bounds how fast a line is read, so that a machine that talks without end leaves the processor to
- * those who show what it says. Nothing is lost: what is not read yet waits on the line and holds
- * the sender up. Serves one thread.
+ * Bounds how fast a line is read and how much of the time, so that a machine that talks without end
+ * leaves the processor to those who show what it says, also while the program is new and slow.
+ * Nothing is lost: what is not read yet waits on the line and holds the sender up. Serves one
+ * thread.
  */
 final class ReadingPace {
   /**
@@ -18,9 +19,17 @@ final class ReadingPace {
   /** A stretch: a quarter of the time between two pictures, so that none waits long for a core. */
   static final long NANOS = 4_000_000;
 
+  /** Half of a stretch: who has worked so long in one rests as long. */
+  static final long WORK_NANOS = NANOS / 2;
+
+  /** A rest is no longer, though the work was: it was kept waiting for a core itself. */
+  static final long LONGEST_REST_NANOS = 2 * NANOS;
+
   private final LongSupplier nanoTime;
   private final LongConsumer pause;
+  private long begun;
   private long end;
+  private long worked;
   private int left;
 
   /**
@@ -33,16 +42,24 @@ final class ReadingPace {
     this.end = nanoTime.getAsLong();
   }
 
-  /** So many bytes were taken; waits for the end of the stretch where it has had its share. */
+  /** What the line brought is being taken from now on. */
+  void takes() {
+    begun = nanoTime.getAsLong();
+    if (begun - end >= 0) {
+      end = begun + NANOS;
+      left = BYTES;
+      worked = 0;
+    }
+  }
+
+  /** So many bytes were taken; rests where this stretch has had its share. */
   void took(int bytes) {
     long now = nanoTime.getAsLong();
-    if (now - end >= 0) {
-      end = now + NANOS;
-      left = BYTES;
-    }
     left -= bytes;
-    if (left <= 0) {
-      pause.accept(end - now);
+    worked += now - begun;
+    if (left <= 0 || worked >= WORK_NANOS) {
+      pause.accept(Math.min(LONGEST_REST_NANOS, Math.max(end - now, worked)));
+      end = nanoTime.getAsLong();
     }
   }
 }

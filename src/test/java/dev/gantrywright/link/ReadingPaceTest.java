@@ -33,13 +33,18 @@ class ReadingPaceTest {
             now += nanos;
           });
 
+  private void take(long nanos, int bytes) {
+    pace.takes();
+    now += nanos;
+    pace.took(bytes);
+  }
+
   @Test
   void aFloodIsReadAtThePaceAndNoSlower() {
     long begun = now;
     int reads = 10_000;
     for (int i = 0; i < reads; i++) {
-      now += 20_000;
-      pace.took(READ);
+      take(20_000, READ);
     }
     double seconds = (now - begun) / 1e9;
     double most = ReadingPace.BYTES * 1e9 / ReadingPace.NANOS;
@@ -47,11 +52,33 @@ class ReadingPaceTest {
     assertThat(pauses).allSatisfy(pause -> assertThat(pause).isBetween(1L, ReadingPace.NANOS));
   }
 
+  /** As while the program is new, or another takes the core. */
+  @Test
+  void whoIsSlowWorksHalfOfTheTimeAtMost() {
+    for (long each : new long[] {100_000, 700_000, 3_000_000}) {
+      pauses.clear();
+      long begun = now;
+      int reads = 1_000;
+      for (int i = 0; i < reads; i++) {
+        take(each, READ / 8);
+      }
+      assertThat(reads * (double) each / (now - begun))
+          .as("reads of %d ns", each)
+          .isBetween(0.4, 0.55);
+    }
+  }
+
+  @Test
+  void noRestIsLong() {
+    take(500_000_000, READ);
+    assertThat(pauses).containsExactly(ReadingPace.LONGEST_REST_NANOS);
+  }
+
   @Test
   void whatFullSpeedUsbCarriesIsNeverHeldUp() {
     for (int i = 0; i < 10_000; i++) {
-      now += 1_000_000;
-      pace.took(19 * 64);
+      now += 900_000;
+      take(100_000, 19 * 64);
     }
     assertThat(pauses).isEmpty();
   }
@@ -60,7 +87,7 @@ class ReadingPaceTest {
   void aQuietLineIsNot() {
     for (int i = 0; i < 100; i++) {
       now += 100_000_000;
-      pace.took(0);
+      take(100_000, 60);
     }
     assertThat(pauses).isEmpty();
   }

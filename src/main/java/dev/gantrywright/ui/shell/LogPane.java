@@ -50,7 +50,7 @@ final class LogPane implements AutoCloseable {
   private final Button save;
   private final LogSaving saving;
   private final Timeline follow;
-  private final CellsAhead ahead = new CellsAhead(list, rows::show, IN_VIEW);
+  private final CellsAhead ahead = new CellsAhead(list, rows::show, SampleRows.of(IN_VIEW));
   private final Latest<LogFollower, LogFollower.Look> reading;
   private final Subscriptions subscriptions = new Subscriptions();
   private ByteLog followed;
