@@ -5,8 +5,6 @@ import dev.gantrywright.link.CommandKind;
 import dev.gantrywright.link.Dialect;
 import dev.gantrywright.link.LineSession;
 import dev.gantrywright.link.PortAddress;
-import dev.gantrywright.link.SessionListener;
-import dev.gantrywright.link.SessionState;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.prove.ProofReport;
 import dev.gantrywright.prove.Sample;
@@ -17,7 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -26,35 +24,25 @@ import java.util.function.Supplier;
  * changes come over from the line's threads, never more than one of each waiting.
  */
 public final class LinkDesk implements AutoCloseable {
-  private final Executor background;
-  private final Executor view;
-  private final Cell<LinkStatus> status = new Cell<>(LinkStatus.none());
+  private final LineOpening opening;
+  private final LineInHand line;
   private final SeenEndstops endstops;
   private final LineProof proof;
   private final LineTalk talk;
   private final Cell<Set<String>> touched = new Cell<>(Set.of());
-  private MachineConnection connection;
-  private Optional<ByteLog> log = Optional.empty();
-  private PrinterProfile built;
-  private final Cell<Optional<String>> usbPort = new Cell<>(Optional.empty());
-  private final Cell<Optional<Integer>> foundBaud = new Cell<>(Optional.empty());
   private final PracticeFaults faults = new PracticeFaults(System::nanoTime);
-  private volatile Runnable beforeClosing = () -> {};
-  private final LineOpening opening;
-  private LineRequest last;
-  private final AtomicLong attempt = new AtomicLong();
+  private Optional<ByteLog> log = Optional.empty();
 
   public LinkDesk(Executor background, Executor view) {
-    this.background = background;
-    this.view = view;
     opening = new LineOpening(background, view);
+    line = new LineInHand(background, view, opening, dependents());
     endstops = new SeenEndstops(view);
     proof = new LineProof(background, view);
     talk = new LineTalk(this::session, view);
   }
 
   public Cell<LinkStatus> status() {
-    return status;
+    return line.status();
   }
 
   public Cell<Live> live() {
@@ -66,7 +54,7 @@ public final class LinkDesk implements AutoCloseable {
    * or the machine does not answer, whatever was seen last.
    */
   public Map<String, ContactState> seen() {
-    return endstops.known(status.get().kind() == LinkStatus.Kind.UP);
+    return endstops.known(status().get().kind() == LinkStatus.Kind.UP);
   }
 
   /** Axis ends that are touched now: by the practice hand, or as the user says. */
@@ -97,7 +85,7 @@ public final class LinkDesk implements AutoCloseable {
 
   /** The profile that the practice board's firmware was built from; null while none is up. */
   public PrinterProfile built() {
-    return built;
+    return line.built();
   }
 
   /** Opens a line and watches the endstops. Returns at once; the status tells how it goes. */
@@ -125,50 +113,22 @@ public final class LinkDesk implements AutoCloseable {
 
   private void connect(LineRequest request) {
     disconnect();
-    last = request;
-    long mine = attempt.incrementAndGet();
-    boolean practice = request.practice();
-    String port = request.port();
-    status.set(
-        new LinkStatus(LinkStatus.Kind.CONNECTING, port, Texts.of("link.opening"), practice));
-    List<String> ends = request.ends();
-    opening.open(
-        request,
-        new LineOpening.Ended() {
-          @Override
-          public void opened(MachineConnection line, Optional<String> usb) {
-            LinkDesk.this.opened(mine, line, request, ends);
-            usbPort.set(mine == attempt.get() ? usb : usbPort.get());
-          }
-
-          @Override
-          public void failed(String why) {
-            lost(mine, port, why, practice);
-          }
-
-          @Override
-          public boolean trying(int baud) {
-            view.execute(() -> LinkDesk.this.trying(mine, baud));
-            return mine == attempt.get();
-          }
-        });
+    line.open(request);
   }
 
   /** Opens the same line again, with what the profile says now. */
   public void reconnect(PrinterProfile profile) {
-    if (last != null && status.get().held()) {
-      connect(last.of(profile));
-    }
+    line.again(profile).ifPresent(this::connect);
   }
 
   /** USB identity of the port that was opened last, as the profile keeps it. */
   public Cell<Optional<String>> usbPort() {
-    return usbPort;
+    return line.usbPort();
   }
 
   /** The baud rate that was found by trying; empty where the profile's was taken. */
   public Cell<Optional<Integer>> foundBaud() {
-    return foundBaud;
+    return line.foundBaud();
   }
 
   /**
@@ -177,19 +137,12 @@ public final class LinkDesk implements AutoCloseable {
    * @param hertz queries a second; 0 for as many as the line takes
    */
   public void watchAt(double hertz) {
-    if (last != null) {
-      last = last.at(hertz);
-      pace(0);
-    }
+    line.watchAt(hertz);
   }
 
   /** Asks for the endstops so often from now on; 0 for the rate at which the line was opened. */
   public void pace(double hertz) {
-    MachineConnection open = connection;
-    if (open != null) {
-      double wanted = hertz > 0 ? hertz : last.hertz();
-      background.execute(() -> open.pace(wanted));
-    }
+    line.pace(hertz);
   }
 
   /**
@@ -197,7 +150,7 @@ public final class LinkDesk implements AutoCloseable {
    * thread, and waited for.
    */
   public void beforeClosing(Runnable end) {
-    beforeClosing = end;
+    line.beforeClosing(end);
   }
 
   /** From now on this receives every sample too, on the watch's thread. */
@@ -205,91 +158,37 @@ public final class LinkDesk implements AutoCloseable {
     endstops.tap(receiver);
   }
 
-  private void trying(long mine, int baud) {
-    LinkStatus now = status.get();
-    if (mine == attempt.get() && now.kind() == LinkStatus.Kind.CONNECTING) {
-      String words = Texts.of("link.trying", String.valueOf(baud));
-      status.set(new LinkStatus(now.kind(), now.port(), words, now.practice()));
-    }
-  }
-
-  private void lost(long mine, String port, String why, boolean practice) {
-    if (mine == attempt.get()) {
-      status.set(new LinkStatus(LinkStatus.Kind.LOST, port, why, practice));
-    }
-  }
-
-  private void opened(long mine, MachineConnection opened, LineRequest request, List<String> ends) {
-    if (mine != attempt.get()) {
-      opening.giveUp(opened);
-      return;
-    }
-    PrinterProfile profile = request.profile();
-    connection = opened;
-    log(Optional.of(opened.session().log()));
-    built = opened.practice().isPresent() ? profile : null;
-    faults.board(opened.practice());
-    foundBaud.set(request.search() ? Optional.of(opened.baud()) : Optional.empty());
-    Consumer<Sample> samples =
-        endstops.begin(Endstops.fitted(profile), () -> mine == attempt.get());
-    opened.session().subscribe(listener(mine));
-    opened.watch(ends, request.hertz(), samples);
-    standing(mine, opened.session().state(), opened.session().note());
-  }
-
-  private SessionListener listener(long mine) {
-    return new SessionListener() {
+  private LineInHand.Dependents dependents() {
+    return new LineInHand.Dependents() {
       @Override
-      public void state(SessionState state, String note) {
-        view.execute(() -> standing(mine, state, note));
+      public Consumer<Sample> opened(
+          MachineConnection opened, LineRequest request, BooleanSupplier current) {
+        log(Optional.of(opened.session().log()));
+        faults.board(opened.practice());
+        return endstops.begin(Endstops.fitted(request.profile()), current);
       }
 
       @Override
       public void restarted(String banner) {
-        view.execute(() -> said().set(Texts.of("link.restarted", banner)));
+        said().set(Texts.of("link.restarted", banner));
+      }
+
+      @Override
+      public void down() {
+        armed().set(false);
       }
     };
   }
 
-  private void standing(long mine, SessionState state, String note) {
-    if (mine != attempt.get()) {
-      return;
-    }
-    LinkStatus now = status.get();
-    LinkStatus.Kind kind =
-        switch (state) {
-          case UP -> LinkStatus.Kind.UP;
-          case OPENING, SYNCING -> LinkStatus.Kind.CONNECTING;
-          default -> LinkStatus.Kind.LOST;
-        };
-    String words = note.isEmpty() ? state.phrase() : state.phrase() + ": " + note;
-    status.set(new LinkStatus(kind, now.port(), words, now.practice()));
-    if (kind != LinkStatus.Kind.UP) {
-      armed().set(false);
-    }
-  }
-
   /** Gives the line up. Returns at once. */
   public void disconnect() {
-    attempt.incrementAndGet();
-    MachineConnection closing = connection;
-    connection = null;
-    built = null;
-    if (closing != null) {
-      Runnable end = beforeClosing;
-      background.execute(
-          () -> {
-            end.run();
-            closing.close();
-          });
-    }
+    line.giveUp();
     endstops.forget();
     touched.set(Set.of());
     armed().set(false);
-    foundBaud.set(Optional.empty());
     faults.board(Optional.empty());
     proof.forget();
-    status.set(LinkStatus.none());
+    line.gone();
   }
 
   /** Touches or lets go of an endstop: the practice hand does it, or the user says so. */
@@ -298,9 +197,9 @@ public final class LinkDesk implements AutoCloseable {
     boolean changed = on ? next.add(end) : next.remove(end);
     if (changed) {
       touched.set(Set.copyOf(next));
-      if (connection != null) {
-        connection.practice().ifPresent(board -> board.touch(end, on, System.nanoTime()));
-      }
+      line.connection()
+          .flatMap(MachineConnection::practice)
+          .ifPresent(board -> board.touch(end, on, System.nanoTime()));
     }
   }
 
@@ -343,12 +242,12 @@ public final class LinkDesk implements AutoCloseable {
 
   /** The open line, for a job of its own off the view's thread; empty while none is. */
   public Optional<LineSession> session() {
-    return Optional.ofNullable(connection).map(MachineConnection::session);
+    return line.session();
   }
 
   /** What the firmware calls its endstops and its settings; empty while nothing is connected. */
   public Optional<Dialect> dialect() {
-    return Optional.ofNullable(connection).map(open -> open.session().dialect());
+    return session().map(LineSession::dialect);
   }
 
   /** Compares endstops, stored settings and identity with the profile. */
@@ -377,7 +276,7 @@ public final class LinkDesk implements AutoCloseable {
 
   /** The query that the watch asks, for the strip. */
   public String query() {
-    return connection == null ? "" : connection.session().dialect().endstopQuery();
+    return dialect().map(Dialect::endstopQuery).orElse("");
   }
 
   private void log(Optional<ByteLog> next) {
