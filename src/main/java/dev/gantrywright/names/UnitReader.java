@@ -24,6 +24,12 @@ final class UnitReader {
     }
   }
 
+  /**
+   * A single second is more often the one behind the first, as in "second port": it counts as the
+   * unit behind a number, and where it stands alone.
+   */
+  private static final String ONE_SECOND = "(second|seconde|segundo|secondo)\\b";
+
   private static final List<Rule> COMMENT =
       List.of(
           rule(
@@ -31,7 +37,7 @@ final class UnitReader {
               "steps/mm",
               "mm"),
           rule(
-              "mm\\s*/\\s*s(ec)?\\s*(/\\s*s(ec)?\\b|²|\\^\\s*2|2\\b|\\*\\*2)|mm\\s*/\\s*\\(?s\\*s|mm/sq",
+              "mm\\s*/\\s*s(ec)?\\s*(/\\s*s(ec)?\\b|²|\\^\\s*2|2\\b|\\*\\*2)|mm\\s*/\\s*\\(?s\\*s|mm/sq|mm\\s+per\\s+(s|sec|second)\\s+(squared|per\\s+(s|sec|second))\\b",
               "mm/s²",
               "mm"),
           rule("m\\s*/\\s*s(²|\\^2|2\\b)", "m/s²", "/"),
@@ -70,7 +76,11 @@ final class UnitReader {
           rule(
               "\\bpercent\\b|%|\\bpour cent\\b|\\bprozent\\b", "%", "percent", "%", "cent", "zent"),
           rule(
-              "\\bms\\b|\\bmilliseconds?\\b|\\bus\\b|\\bmicroseconds?\\b|\\bseconds?\\b|\\bsekunden?\\b|\\bsecondes?\\b|\\bsegundos?\\b",
+              "\\bms\\b|\\bmilliseconds?\\b|\\bus\\b|\\bmicroseconds?\\b|\\bseconds\\b|\\bsekunden?\\b|\\bsecondes\\b|\\bsegundos\\b|\\bsecondi\\b|\\d\\s*"
+                  + ONE_SECOND
+                  + "|(^|[(\\[,;:]|\\bin|\\bunit)\\s*"
+                  + ONE_SECOND
+                  + "\\s*($|[)\\].;\\n])",
               "s",
               "ms",
               "milli",
@@ -121,7 +131,6 @@ final class UnitReader {
           "microseconds",
           "microsecond",
           "seconds",
-          "second",
           "secs",
           "sec",
           "millis",
@@ -130,6 +139,9 @@ final class UnitReader {
           "baud",
           "celsius",
           "degc",
+          "bits",
+          "bits per second",
+          "bit per second",
           "permm",
           "per mm",
           "steps mm");
@@ -142,9 +154,9 @@ final class UnitReader {
 
   private static final List<Rule> NAME =
       List.of(
-          rule("mm per min\\b|mm min\\b|mmpm\\b|mm m\\b|per min\\b|mmmin", "mm/min"),
-          rule("mm s2|mm per s2|mm per sec2|mmpss|mm per s 2|mm ss", "mm/s²"),
-          rule("mm per s\\b|mm s\\b|mmps\\b|mm per sec\\b|mms\\b|mm sec\\b", "mm/s"),
+          rule("mm per min(ute)?\\b|mm min(ute)?\\b|mmpm\\b|mm m\\b|per min\\b|mmmin", "mm/min"),
+          rule("mm s2|mm per s2|mm per sec2|mmpss|mm per s 2|mm ss|mm per second squared", "mm/s²"),
+          rule("mm per s\\b|mm s\\b|mmps\\b|mm per sec\\b|mms\\b|mm sec\\b|mm per second\\b|mm second\\b", "mm/s"),
           rule("steps per mm|steps mm|per mm", "steps/mm"),
           rule("\\bma\\b|milliamps?|milliamperes?|\\bmamps?\\b", "mA"),
           rule("\\bmv\\b|millivolts?", "mV"),
@@ -155,7 +167,8 @@ final class UnitReader {
           rule("\\bvolts?\\b", "V"),
           rule("\\bwatts?\\b", "W"),
           rule("\\bpercent\\b|\\bpct\\b", "%"),
-          rule("\\bmicroseconds?\\b|\\bseconds?\\b|\\bsecs?\\b|\\bmillis\\b|\\bmsec\\b", "s"),
+          rule("\\bbits? per s(ec(ond)?)?\\b", "bit/s"),
+          rule("\\bmicroseconds?\\b|\\bseconds\\b|\\bsecs?\\b|\\bmillis\\b|\\bmsec\\b", "s"),
           rule("\\bbps\\b|\\bbaud\\b", "bit/s"),
           rule("\\bcelsius\\b|\\bdegc\\b", "°C"),
           rule("\\bmm$|\\bmm\\b", "mm"));

@@ -57,6 +57,17 @@ class LearnerTest {
     assertThat(map.entry("axes.x.maxSpeed").map(NameEntry::unit)).contains("mm/min");
   }
 
+  /** What stands second is no time: taken for one, 600 mm/min passed for 600 mm/s. */
+  @Test
+  void aSecondAxisDoesNotHideTheUnitBehindIt() {
+    NameMap map =
+        learn(
+            "#define MAX_FEED_X 900 // first axis, mm/min\n"
+                + "#define MAX_FEED_Y 600 // second axis, mm/min\n");
+    assertThat(map.entry("axes.x.maxSpeed").map(NameEntry::unit)).contains("mm/min");
+    assertThat(map.entry("axes.y.maxSpeed").map(NameEntry::unit)).contains("mm/min");
+  }
+
   @Test
   void armsOfADeltaPrinterAreLearnedFromAListAndOneByOne() {
     NameMap list = learn("#define ARM_LENGTH { 215.0, 215.0, 214.8 } // X, Y, Z, mm\n");
