@@ -156,7 +156,9 @@ final class UnitReader {
       List.of(
           rule("mm per min(ute)?\\b|mm min(ute)?\\b|mmpm\\b|mm m\\b|per min\\b|mmmin", "mm/min"),
           rule("mm s2|mm per s2|mm per sec2|mmpss|mm per s 2|mm ss|mm per second squared", "mm/s²"),
-          rule("mm per s\\b|mm s\\b|mmps\\b|mm per sec\\b|mms\\b|mm sec\\b|mm per second\\b|mm second\\b", "mm/s"),
+          rule(
+              "mm per s\\b|mm s\\b|mmps\\b|mm per sec\\b|mms\\b|mm sec\\b|mm per second\\b|mm second\\b",
+              "mm/s"),
           rule("steps per mm|steps mm|per mm", "steps/mm"),
           rule("\\bma\\b|milliamps?|milliamperes?|\\bmamps?\\b", "mA"),
           rule("\\bmv\\b|millivolts?", "mV"),
