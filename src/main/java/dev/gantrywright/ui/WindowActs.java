@@ -21,13 +21,10 @@ import javafx.stage.FileChooser;
 
 /** What keys, header and palette do. */
 final class WindowActs implements HeaderBar.Acts {
-  /** Two presses within this time are a double press; common practice, no published source. */
-  private static final long DOUBLE_NANOS = 700_000_000L;
-
   private static final double ZOOM_STEP = 0.1;
 
   private final WorkbenchWindow window;
-  private long lastEscape = Long.MIN_VALUE / 2;
+  private final DoublePress escape = new DoublePress();
 
   WindowActs(WorkbenchWindow window) {
     this.window = window;
@@ -91,13 +88,10 @@ final class WindowActs implements HeaderBar.Acts {
   }
 
   private void escaped(KeyEvent key) {
-    long now = System.nanoTime();
-    if (now - lastEscape < DOUBLE_NANOS) {
-      lastEscape = Long.MIN_VALUE / 2;
+    if (escape.pressed()) {
       done(key, this::stop);
       return;
     }
-    lastEscape = now;
     if (window.page().shown()) {
       done(key, () -> window.page().close());
       return;
