@@ -43,6 +43,8 @@ public final class Keeper implements AutoCloseable {
             kept -> keep(),
             (kept, done) -> {},
             (kept, failed) -> said.set(Texts.of("keep.failed", failed.getMessage())));
+    PrinterProfile first = desk.profile();
+    later.execute(() -> recovery.prepare(first));
     follow = desk.values().history().listen(history -> keep(history.present(), history.isSaved()));
   }
 

@@ -21,6 +21,16 @@ public final class RecoveryStore {
     this.folder = folder;
   }
 
+  /**
+   * Loads what keeping needs. Without it the first edit of a run waits for that: measured with
+   * nothing loaded, 0.2 s of a free core, of which a busy machine makes more than a second.
+   *
+   * @return length of the profile's text, bytes
+   */
+  public int prepare(PrinterProfile profile) {
+    return ProfileStore.bytes(profile).length;
+  }
+
   /** Keeps a profile as it stands now; atomic, so that a kill leaves the one before. */
   public void keep(Path file, PrinterProfile profile) {
     try {

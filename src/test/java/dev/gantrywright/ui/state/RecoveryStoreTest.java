@@ -29,6 +29,19 @@ class RecoveryStoreTest {
     assertThat(Files.list(folder.resolve("recovery"))).isEmpty();
   }
 
+  /** What is prepared is the text that will be kept, and nothing is kept yet. */
+  @Test
+  void preparingWritesNothing() throws Exception {
+    RecoveryStore store = new RecoveryStore(folder.resolve("recovery"));
+    PrinterProfile profile = ProfileStore.read(HERON);
+    int length = store.prepare(profile);
+    assertThat(folder.resolve("recovery")).doesNotExist();
+    store.keep(HERON, profile);
+    try (var files = Files.list(folder.resolve("recovery"))) {
+      assertThat(Files.size(files.findFirst().orElseThrow())).isEqualTo(length);
+    }
+  }
+
   @Test
   void filesOfTheSameNameElsewhereAreOthers() throws Exception {
     RecoveryStore store = new RecoveryStore(folder);
