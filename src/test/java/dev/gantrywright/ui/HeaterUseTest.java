@@ -127,8 +127,7 @@ class HeaterUseTest {
     open.until(() -> desk.link().armed().get());
     open.click("#heater-begin");
     open.until(() -> words("#heater-standing").startsWith("Heating"));
-    open.press(KeyCode.ESCAPE);
-    open.press(KeyCode.ESCAPE);
+    open.pressTwice(KeyCode.ESCAPE);
     open.until(() -> words("#heater-standing").startsWith("Broken off"));
     assertThat(heaters()).doesNotContain("power 0.50");
     assertThat(desk.link().armed().get()).isFalse();

@@ -30,6 +30,9 @@ import org.testfx.util.WaitForAsyncUtils;
 
 /** A window of the workbench on the demo workshop in a folder of its own, for one test. */
 final class OpenWindow implements AutoCloseable {
+  /** So long a machine that is busy with other work may take for anything, seconds. */
+  private static final long LIMIT = 120;
+
   private static Throwable unusable;
   private static boolean started;
 
@@ -89,7 +92,7 @@ final class OpenWindow implements AutoCloseable {
               }
               up.countDown();
             });
-        if (!up.await(30, TimeUnit.SECONDS)) {
+        if (!up.await(LIMIT, TimeUnit.SECONDS)) {
           unusable = new IllegalStateException("the toolkit did not start");
         }
       } catch (IllegalStateException running) {
@@ -149,7 +152,7 @@ final class OpenWindow implements AutoCloseable {
   <T> T on(Callable<T> act) throws Exception {
     FutureTask<T> task = new FutureTask<>(act);
     Platform.runLater(task);
-    return task.get(30, TimeUnit.SECONDS);
+    return task.get(LIMIT, TimeUnit.SECONDS);
   }
 
   void run(Runnable act) throws Exception {
@@ -161,7 +164,7 @@ final class OpenWindow implements AutoCloseable {
   }
 
   void until(BooleanSupplier reached) throws Exception {
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(LIMIT);
     while (!on(reached::getAsBoolean)) {
       assertThat(System.nanoTime()).as("reached in time").isLessThan(end);
       Thread.sleep(20);
@@ -196,10 +199,13 @@ final class OpenWindow implements AutoCloseable {
   /** Clicks a node with the mouse. */
   void click(String selector) throws Exception {
     until(() -> shown(selector));
-    run(() -> scrollTo(lookup(selector)));
     run(
         () -> {
           Node node = lookup(selector);
+          scrollTo(node);
+          // What is still to be laid out would move the node away from where it is clicked.
+          window.scene().getRoot().applyCss();
+          window.scene().getRoot().layout();
           Bounds at = node.localToScreen(node.getLayoutBounds());
           Robot robot = new Robot();
           robot.mouseMove(at.getCenterX(), at.getCenterY());
@@ -255,6 +261,19 @@ final class OpenWindow implements AutoCloseable {
     WaitForAsyncUtils.waitForFxEvents();
   }
 
+  /** Presses a key twice as fast as a key can be pressed. */
+  void pressTwice(KeyCode key) throws Exception {
+    run(
+        () -> {
+          Robot robot = new Robot();
+          for (int i = 0; i < 2; i++) {
+            robot.keyPress(key);
+            robot.keyRelease(key);
+          }
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
   /** Presses keys together, the last one shortest. */
   void press(KeyCode... keys) throws Exception {
     run(
@@ -268,6 +287,12 @@ final class OpenWindow implements AutoCloseable {
           }
         });
     WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** Waits until nothing that the window began behind itself is under way. */
+  void atRest() throws Exception {
+    ThreadPoolExecutor pool = (ThreadPoolExecutor) around.background();
+    until(() -> pool.getActiveCount() == 0 && pool.getQueue().isEmpty());
   }
 
   /** Ends as a kill does: nothing is closed or saved on the way out. */
@@ -285,7 +310,7 @@ final class OpenWindow implements AutoCloseable {
       pool.setRejectedExecutionHandler(new ThreadPoolExecutor.DiscardPolicy());
     }
     around.background().shutdown();
-    around.background().awaitTermination(60, TimeUnit.SECONDS);
+    around.background().awaitTermination(LIMIT, TimeUnit.SECONDS);
     WaitForAsyncUtils.waitForFxEvents();
   }
 

@@ -1,6 +1,7 @@
 package dev.gantrywright.ui;
 
 import dev.gantrywright.app.DemoWorkshop;
+import dev.gantrywright.ui.state.ContactState;
 import dev.gantrywright.ui.theme.Mode;
 import dev.gantrywright.ui.theme.Typefaces;
 import java.io.IOException;
@@ -11,6 +12,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import javafx.animation.PauseTransition;
@@ -28,6 +30,12 @@ import javax.imageio.ImageIO;
  * documentation. See docs/window.md for the whole command.
  */
 public final class Pictures {
+  /** Time from one look at what is to be done next to the other, ms. */
+  private static final int TURN = 30;
+
+  /** After so many turns with nothing under way, what was worked out stands in the window. */
+  private static final int RESTFUL = 5;
+
   private final Predicate<String> wanted;
   private final Taker taker;
   private static final String[] PARTS = {
@@ -50,6 +58,8 @@ public final class Pictures {
   private Thread.UncaughtExceptionHandler usual;
   private Stage stage;
   private WorkbenchWindow window;
+  private ThreadPoolExecutor background;
+  private int turns;
 
   private record Step(BooleanSupplier ready, Runnable act) {}
 
@@ -126,7 +136,9 @@ public final class Pictures {
     } catch (IOException failed) {
       throw new java.io.UncheckedIOException(failed);
     }
-    window = new WorkbenchWindow(stage, Surroundings.in(data, workshop));
+    Surroundings around = Surroundings.in(data, workshop);
+    background = (ThreadPoolExecutor) around.background();
+    window = new WorkbenchWindow(stage, around);
     window.show();
     for (int[] size : new int[][] {{1280, 720}, {1920, 1080}}) {
       for (Mode mode : Mode.values()) {
@@ -206,8 +218,10 @@ public final class Pictures {
         () -> true,
         () -> window.printer().orElseThrow().stage().set(dev.gantrywright.ui.state.Stage.PROVE));
     step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", true));
+    step(() -> seen("xMin") == ContactState.TRIGGERED, () -> {});
     pause(1200);
     step(() -> true, () -> window.printer().orElseThrow().link().touch("xMin", false));
+    step(() -> seen("xMin") == ContactState.OPEN, () -> {});
     step(
         () -> true,
         () ->
@@ -322,7 +336,7 @@ public final class Pictures {
               .setText(dev.gantrywright.ui.quantity.HomePath.shown(card));
           press("#load-copy");
         });
-    pause(1500);
+    step(() -> !window.scene().lookup("#load-copy").isDisabled(), () -> {});
     shot("load-done" + tail);
     step(
         () -> true,
@@ -339,7 +353,8 @@ public final class Pictures {
 
   private boolean settled() {
     var desk = window.printer().orElseThrow();
-    return desk.planned().get().revision() == desk.values().revision();
+    return desk.planned().get().revision() == desk.values().revision()
+        && desk.judged().get().revision() == desk.values().revision();
   }
 
   private void press(String id) {
@@ -354,7 +369,7 @@ public final class Pictures {
   private boolean connected() {
     return window.printer().isPresent()
         && window.printer().get().link().live().get().fresh()
-        && window.printer().get().judged().get().revision() >= 0
+        && settled()
         && window.printer().get().profile().name().equals("Heron");
   }
 
@@ -374,15 +389,38 @@ public final class Pictures {
     steps.add(new Step(ready, act));
   }
 
+  /** So long, and as many turns as an idle machine takes in that time. */
   private void pause(int millis) {
     long[] until = new long[1];
-    step(() -> true, () -> until[0] = System.nanoTime() + millis * 1_000_000L);
-    step(() -> System.nanoTime() > until[0], () -> {});
+    step(
+        () -> true,
+        () -> {
+          until[0] = System.nanoTime() + millis * 1_000_000L;
+          turns = 0;
+        });
+    step(() -> ++turns > millis / TURN && System.nanoTime() > until[0], () -> {});
+  }
+
+  /** Until nothing that the window began behind itself is under way, and that has been shown. */
+  private void rest() {
+    step(() -> true, () -> turns = 0);
+    step(
+        () -> {
+          boolean busy = background.getActiveCount() > 0 || !background.getQueue().isEmpty();
+          turns = busy ? 0 : turns + 1;
+          return turns > RESTFUL;
+        },
+        () -> {});
+  }
+
+  private ContactState seen(String end) {
+    return window.printer().orElseThrow().link().live().get().of(end);
   }
 
   private void shot(String name) {
     if (wanted.test(name)) {
       pause(350);
+      rest();
       step(() -> true, () -> taker.take(name, window.scene()));
     }
   }
@@ -408,7 +446,7 @@ public final class Pictures {
       steps.remove();
       step.act().run();
     }
-    PauseTransition pause = new PauseTransition(Duration.millis(30));
+    PauseTransition pause = new PauseTransition(Duration.millis(TURN));
     pause.setOnFinished(done -> next());
     pause.play();
   }

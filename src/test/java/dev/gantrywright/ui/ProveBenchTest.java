@@ -126,8 +126,7 @@ class ProveBenchTest {
     for (Stage stage : Stage.values()) {
       open.run(() -> desk.stage().set(stage));
       open.run(() -> desk.link().said().set(""));
-      open.press(KeyCode.ESCAPE);
-      open.press(KeyCode.ESCAPE);
+      open.pressTwice(KeyCode.ESCAPE);
       open.until(() -> desk.link().said().get().startsWith("The machine confirmed the stop"));
     }
   }

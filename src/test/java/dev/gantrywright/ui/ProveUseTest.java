@@ -62,8 +62,7 @@ class ProveUseTest {
   @Test
   void theStopButtonStandsInItsCornerWhileConnected() throws Exception {
     assertThat(open.find("#stop").orElseThrow().isVisible()).isTrue();
-    open.press(KeyCode.ESCAPE);
-    open.press(KeyCode.ESCAPE);
+    open.pressTwice(KeyCode.ESCAPE);
     open.until(() -> desk.link().said().get().startsWith("The machine confirmed the stop"));
     open.click("#disconnect");
     open.until(() -> desk.link().status().get().kind() == LinkStatus.Kind.NONE);

@@ -46,7 +46,7 @@ class LinkDeskTest {
   }
 
   private void until(BooleanSupplier reached) throws InterruptedException {
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(120);
     while (!reached.getAsBoolean()) {
       Runnable next = view.poll(100, TimeUnit.MILLISECONDS);
       if (next != null) {
