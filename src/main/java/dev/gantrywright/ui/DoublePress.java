@@ -29,8 +29,7 @@ final class DoublePress {
   DoublePress() {
     this(
         System::nanoTime,
-        CompletableFuture.delayedExecutor(
-            WITHIN_NANOS, TimeUnit.NANOSECONDS, Platform::runLater));
+        CompletableFuture.delayedExecutor(WITHIN_NANOS, TimeUnit.NANOSECONDS, Platform::runLater));
   }
 
   /**
