@@ -46,7 +46,7 @@ class AccessTest {
   }
 
   private interface Look {
-    void at(String where) throws Exception;
+    void at(String where);
   }
 
   /** Every stage, and in Describe every part. */
@@ -56,25 +56,33 @@ class AccessTest {
       if (stage == Stage.DESCRIBE) {
         for (var part : desk.parts()) {
           open.run(() -> desk.part().set(part.id()));
-          layout();
-          look.at(part.title());
+          see(look, part.title());
         }
       } else {
-        layout();
-        look.at(stage.title());
+        see(look, stage.title());
       }
     }
   }
 
-  private void layout() throws Exception {
+  /** In one go: what the machine or its ports say may come in between two turns, not yet toned. */
+  private void see(Look look, String where) throws Exception {
     open.run(
         () -> {
-          // Twice, as two frames do: what a layout puts down is toned by the next.
-          for (int frame = 0; frame < 2; frame++) {
-            open.window().scene().getRoot().applyCss();
-            open.window().scene().getRoot().layout();
-          }
+          frames();
+          look.at(where);
         });
+  }
+
+  private void layout() throws Exception {
+    open.run(this::frames);
+  }
+
+  /** Twice, as two frames do: what a layout puts down is toned by the next. */
+  private void frames() {
+    for (int frame = 0; frame < 2; frame++) {
+      open.window().scene().getRoot().applyCss();
+      open.window().scene().getRoot().layout();
+    }
   }
 
   private static List<Node> shown(Node root) {
@@ -99,16 +107,14 @@ class AccessTest {
   void everythingThatTakesTheKeyboardHasANameAndARole() throws Exception {
     Set<String> nameless = new LinkedHashSet<>();
     everywhere(
-        where ->
-            open.run(
-                () -> {
-                  for (Node node : shown(open.window().scene().getRoot())) {
-                    boolean reachable = node.isFocusTraversable() && !node.isDisabled();
-                    if (reachable && (name(node).isBlank() || node.getAccessibleRole() == null)) {
-                      nameless.add(where + ": " + node);
-                    }
-                  }
-                }));
+        where -> {
+          for (Node node : shown(open.window().scene().getRoot())) {
+            boolean reachable = node.isFocusTraversable() && !node.isDisabled();
+            if (reachable && (name(node).isBlank() || node.getAccessibleRole() == null)) {
+              nameless.add(where + ": " + node);
+            }
+          }
+        });
     assertThat(nameless).isEmpty();
   }
 
@@ -150,27 +156,25 @@ class AccessTest {
     open.run(() -> open.window().retheme(mode));
     Set<String> faint = new LinkedHashSet<>();
     everywhere(
-        where ->
-            open.run(
-                () -> {
-                  for (Node node : shown(open.window().scene().getRoot())) {
-                    Color ink = null;
-                    if (node instanceof Labeled labeled
-                        && labeled.getTextFill() instanceof Color color
-                        && labeled.getText() != null
-                        && !labeled.getText().isBlank()) {
-                      ink = color;
-                    } else if (node instanceof Text text
-                        && text.getStyleClass().contains("draw-text")
-                        && !text.getStyleClass().contains("station-count")
-                        && text.getFill() instanceof Color color) {
-                      ink = color;
-                    }
-                    if (ink != null && !node.isDisabled() && contrast(ink, ground(node)) < 4.5) {
-                      faint.add(where + ": " + node + " " + ink + " on " + ground(node));
-                    }
-                  }
-                }));
+        where -> {
+          for (Node node : shown(open.window().scene().getRoot())) {
+            Color ink = null;
+            if (node instanceof Labeled labeled
+                && labeled.getTextFill() instanceof Color color
+                && labeled.getText() != null
+                && !labeled.getText().isBlank()) {
+              ink = color;
+            } else if (node instanceof Text text
+                && text.getStyleClass().contains("draw-text")
+                && !text.getStyleClass().contains("station-count")
+                && text.getFill() instanceof Color color) {
+              ink = color;
+            }
+            if (ink != null && !node.isDisabled() && contrast(ink, ground(node)) < 4.5) {
+              faint.add(where + ": " + node + " " + ink + " on " + ground(node));
+            }
+          }
+        });
     assertThat(faint).isEmpty();
   }
 
@@ -232,19 +236,17 @@ class AccessTest {
     open.run(() -> open.window().rezoom(2));
     Set<String> outside = new LinkedHashSet<>();
     everywhere(
-        where ->
-            open.run(
-                () -> {
-                  for (String id : new String[] {"#stage-describe", "#stage-prove", "#line-open"}) {
-                    Node node = open.window().scene().lookup(id);
-                    Bounds at = node.localToScene(node.getLayoutBounds());
-                    if (at.getMinX() < -1
-                        || at.getMaxX() > open.window().scene().getWidth() + 1
-                        || at.getMaxY() > open.window().scene().getHeight() + 1) {
-                      outside.add(where + ": " + id + " " + at);
-                    }
-                  }
-                }));
+        where -> {
+          for (String id : new String[] {"#stage-describe", "#stage-prove", "#line-open"}) {
+            Node node = open.window().scene().lookup(id);
+            Bounds at = node.localToScene(node.getLayoutBounds());
+            if (at.getMinX() < -1
+                || at.getMaxX() > open.window().scene().getWidth() + 1
+                || at.getMaxY() > open.window().scene().getHeight() + 1) {
+              outside.add(where + ": " + id + " " + at);
+            }
+          }
+        });
     assertThat(outside).isEmpty();
   }
 }

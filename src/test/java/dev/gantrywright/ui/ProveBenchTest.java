@@ -6,10 +6,14 @@ import dev.gantrywright.app.record.PrinterHistory;
 import dev.gantrywright.record.EventKind;
 import dev.gantrywright.ui.state.ContactState;
 import dev.gantrywright.ui.state.Endstops;
+import dev.gantrywright.ui.state.Live;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Stage;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -22,6 +26,7 @@ class ProveBenchTest {
   @TempDir Path data;
   private OpenWindow open;
   private PrinterDesk desk;
+  private final Map<String, Boolean> atRest = new HashMap<>();
 
   @BeforeEach
   void open() throws Exception {
@@ -54,16 +59,11 @@ class ProveBenchTest {
 
   @Test
   void theTouchTestAsksForEachEndstopAndIsKept() throws Exception {
+    List<String> pressed = new ArrayList<>();
+    open.run(() -> desk.link().live().listen(live -> hand(live, pressed)));
     open.click("#touch-begin");
-    for (String end : List.copyOf(Endstops.fitted(desk.profile()))) {
-      open.until(() -> asks(end));
-      boolean atRest = desk.link().live().get().of(end) == ContactState.TRIGGERED;
-      open.run(() -> desk.link().touch(end, true));
-      open.until(() -> (desk.link().live().get().of(end) == ContactState.TRIGGERED) != atRest);
-      open.run(() -> desk.link().touch(end, false));
-      open.until(() -> !asks(end));
-    }
     open.until(() -> open.window().scene().lookup("#touch-result-xMin") != null);
+    assertThat(pressed).isEqualTo(List.copyOf(Endstops.fitted(desk.profile())));
     assertThat(words("#touch-result-xMin")).contains("works");
     assertThat(words("#touch-result-zMin")).contains("inverted");
     open.click("#touch-fix-zMin");
@@ -76,6 +76,24 @@ class ProveBenchTest {
             .orElseThrow()
             .facts();
     assertThat(facts.path("practice").asBoolean(false)).as("it was no machine").isTrue();
+  }
+
+  /**
+   * Presses what is asked for, and lets go when that is seen. It acts with the readings, as a hand
+   * does: the touch test has a hand's patience, which a test on a busy machine may exceed.
+   */
+  private void hand(Live live, List<String> pressed) {
+    for (String end : Endstops.fitted(desk.profile())) {
+      boolean triggered = live.of(end) == ContactState.TRIGGERED;
+      if (asks(end) && atRest.containsKey(end) && !pressed.contains(end)) {
+        pressed.add(end);
+        desk.link().touch(end, true);
+      } else if (desk.link().touched().get().contains(end) && triggered != atRest.get(end)) {
+        desk.link().touch(end, false);
+      } else {
+        atRest.put(end, triggered);
+      }
+    }
   }
 
   private boolean asks(String end) {
