@@ -7,6 +7,7 @@ import dev.gantrywright.app.Opening;
 import dev.gantrywright.app.RecordPlace;
 import dev.gantrywright.build.BuildResult;
 import dev.gantrywright.build.Cleaning;
+import dev.gantrywright.header.IoReason;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.patch.Export;

@@ -2,6 +2,7 @@ package dev.gantrywright.cli;
 
 import dev.gantrywright.app.Checking;
 import dev.gantrywright.app.Early;
+import dev.gantrywright.header.IoReason;
 import dev.gantrywright.machine.ProfileLines;
 import dev.gantrywright.report.FindingsJson;
 import dev.gantrywright.report.FindingsJunit;

@@ -9,6 +9,7 @@ import dev.gantrywright.app.fleet.FleetMatrix;
 import dev.gantrywright.app.fleet.PortList;
 import dev.gantrywright.app.fleet.ReleaseOf;
 import dev.gantrywright.header.FirmwareFolder;
+import dev.gantrywright.header.IoReason;
 import dev.gantrywright.header.Progress;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.machine.BoardStore;

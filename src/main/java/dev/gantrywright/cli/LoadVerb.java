@@ -2,6 +2,7 @@ package dev.gantrywright.cli;
 
 import dev.gantrywright.app.LoadJob;
 import dev.gantrywright.app.RecordPlace;
+import dev.gantrywright.header.IoReason;
 import dev.gantrywright.image.Circumstances;
 import dev.gantrywright.image.Image;
 import dev.gantrywright.image.Verdict;

@@ -3,6 +3,7 @@ package dev.gantrywright.cli;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.catalog.Mcu;
 import dev.gantrywright.header.FirmwareFolder;
+import dev.gantrywright.header.IoReason;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileStore;
 import dev.gantrywright.machine.ProfileValues;

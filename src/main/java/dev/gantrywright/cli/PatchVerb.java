@@ -2,6 +2,7 @@ package dev.gantrywright.cli;
 
 import dev.gantrywright.app.Opening;
 import dev.gantrywright.header.FirmwareFolder;
+import dev.gantrywright.header.IoReason;
 import dev.gantrywright.machine.PrinterProfile;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.machine.ProfileStore;

@@ -6,6 +6,7 @@ import dev.gantrywright.app.Opening;
 import dev.gantrywright.app.record.PrinterHistory;
 import dev.gantrywright.app.sheet.AsBuilt;
 import dev.gantrywright.app.sheet.SheetFile;
+import dev.gantrywright.header.IoReason;
 import dev.gantrywright.machine.ProfileProblem;
 import dev.gantrywright.report.sheet.Sheet;
 import java.io.IOException;

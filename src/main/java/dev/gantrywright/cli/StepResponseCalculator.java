@@ -1,6 +1,7 @@
 package dev.gantrywright.cli;
 
 import dev.gantrywright.app.ThermalStudy;
+import dev.gantrywright.header.IoReason;
 import dev.gantrywright.physics.Gains;
 import dev.gantrywright.prove.StepResponse;
 import java.io.IOException;

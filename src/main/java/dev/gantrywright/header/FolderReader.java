@@ -70,7 +70,7 @@ final class FolderReader {
       reader.walk(dir, 0);
       return reader.load();
     } catch (IOException e) {
-      throw new FolderException(dir + ": cannot be read (" + Faults.reason(e) + ")", e);
+      throw new FolderException(dir + ": cannot be read (" + IoReason.of(e) + ")", e);
     }
   }
 
@@ -97,7 +97,7 @@ final class FolderReader {
       if (depth == 0) {
         throw e;
       }
-      problem(dir, "cannot be listed (" + Faults.reason(e) + "); its headers are missing");
+      problem(dir, "cannot be listed (" + IoReason.of(e) + "); its headers are missing");
       return;
     }
     entries.sort(null);
@@ -165,7 +165,7 @@ final class FolderReader {
           files.put(entry.getKey(), read);
         }
       } catch (IOException e) {
-        String text = "cannot be read (" + Faults.reason(e) + "); check its permissions";
+        String text = "cannot be read (" + IoReason.of(e) + "); check its permissions";
         problem(entry.getValue(), text);
       }
       progress.read(++done, found.size(), entry.getKey());

@@ -46,7 +46,7 @@ class ListingRunTest {
     assertThat(heard).hasSize(MANY);
     for (int i = 0; i < MANY; i++) {
       assertThat(heard.get(i))
-          .isEqualTo(i % 7 == 3 ? "perch" + i + ".h: no such file" : "#define PERCH " + i + "\n");
+          .isEqualTo(i % 7 == 3 ? "perch" + i + ".h: no such file or folder" : "#define PERCH " + i + "\n");
     }
   }
 
@@ -62,7 +62,7 @@ class ListingRunTest {
 
       @Override
       public void unreadable(Path file, IOException why) {
-        heard.add(file.getFileName() + ": " + Faults.reason(why));
+        heard.add(file.getFileName() + ": " + IoReason.of(why));
       }
     };
   }

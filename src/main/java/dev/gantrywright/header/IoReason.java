@@ -1,4 +1,4 @@
-package dev.gantrywright.cli;
+package dev.gantrywright.header;
 
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
@@ -7,10 +7,11 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 
 /** Why the file system refused, in a few words; Java's own message is often the path alone. */
-final class IoReason {
+public final class IoReason {
   private IoReason() {}
 
-  static String of(IOException failed) {
+  /** The words, to stand in brackets behind what could not be done. */
+  public static String of(IOException failed) {
     if (failed instanceof NoSuchFileException) {
       return "no such file or folder";
     }
