@@ -46,7 +46,10 @@ class ListingRunTest {
     assertThat(heard).hasSize(MANY);
     for (int i = 0; i < MANY; i++) {
       assertThat(heard.get(i))
-          .isEqualTo(i % 7 == 3 ? "perch" + i + ".h: no such file or folder" : "#define PERCH " + i + "\n");
+          .isEqualTo(
+              i % 7 == 3
+                  ? "perch" + i + ".h: no such file or folder"
+                  : "#define PERCH " + i + "\n");
     }
   }
 
