@@ -1,8 +1,10 @@
 package dev.gantrywright.cli;
 
 import dev.gantrywright.app.PortMemory;
+import dev.gantrywright.link.Connector;
 import dev.gantrywright.link.LinkException;
 import dev.gantrywright.link.PortAddress;
+import dev.gantrywright.link.Transport;
 import dev.gantrywright.link.practice.Fault;
 import dev.gantrywright.machine.LinkSettings;
 import dev.gantrywright.machine.PrinterProfile;
@@ -35,6 +37,19 @@ final class LineOptions {
   String baud;
 
   @Option(
+      names = "--dtr",
+      paramLabel = "on|off",
+      description =
+          "Set the line's DTR, once it is open; many boards restart when it goes from off to on.")
+  ControlLine dtr;
+
+  @Option(
+      names = "--rts",
+      paramLabel = "on|off",
+      description = "Set the line's RTS, once it is open.")
+  ControlLine rts;
+
+  @Option(
       names = "--fault",
       paramLabel = "FAULT",
       split = ",",
@@ -64,6 +79,36 @@ final class LineOptions {
           "Which axis end a name in the machine's replies is, such as \"left lid=xMin\"; kept in the"
               + " profile (link.endstopNames).")
   Map<String, String> endstops = new LinkedHashMap<>();
+
+  /** What an outgoing control line is set to. */
+  enum ControlLine {
+    on,
+    off
+  }
+
+  /**
+   * A connector that sets DTR and RTS as asked each time that the line is opened; the one that is
+   * not asked for is on, as drivers leave it.
+   */
+  Connector withControlLines(PortAddress address, Connector connector) {
+    if (dtr == null && rts == null) {
+      return connector;
+    }
+    if (address instanceof PortAddress.Practice || address instanceof PortAddress.Tcp) {
+      throw new UsageProblem(
+          "--dtr and --rts are for a serial port or an rfc2217:// line; " + address + " has none");
+    }
+    return settings -> {
+      Transport line = connector.open(settings);
+      if (!line.controlLines(dtr != ControlLine.off, rts != ControlLine.off)) {
+        line.close();
+        throw new LinkException(
+            LinkException.Kind.LOST,
+            line.name() + " does not take DTR and RTS: leave --dtr and --rts out");
+      }
+      return line;
+    };
+  }
 
   /** Refuses an option that only the practice board heeds. */
   static void forPractice(PortAddress address, String option) {

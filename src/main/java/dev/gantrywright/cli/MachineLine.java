@@ -61,7 +61,9 @@ final class MachineLine implements AutoCloseable {
               .withTouched(options.touched)
               .withPresses(presses);
       PracticeBoard board = new PracticeBoard(setup, 1, System.nanoTime());
-      Connector connector = Connectors.of(address, board, System::nanoTime);
+      Connector connector =
+          options.withControlLines(
+              address, Connectors.of(address, board, System::nanoTime));
       LineSession session =
           Connecting.session(
               address, connector, settings(profile, options.baud, connector), dialect);
