@@ -62,8 +62,7 @@ final class MachineLine implements AutoCloseable {
               .withPresses(presses);
       PracticeBoard board = new PracticeBoard(setup, 1, System.nanoTime());
       Connector connector =
-          options.withControlLines(
-              address, Connectors.of(address, board, System::nanoTime));
+          options.withControlLines(address, Connectors.of(address, board, System::nanoTime));
       LineSession session =
           Connecting.session(
               address, connector, settings(profile, options.baud, connector), dialect);

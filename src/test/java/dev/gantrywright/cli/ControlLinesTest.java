@@ -97,7 +97,8 @@ class ControlLinesTest {
     assertThat(run.status()).isEqualTo(ExitStatus.USAGE);
     assertThat(run.err()).contains("for a serial port or an rfc2217:// line");
     assertThat(CommandRun.of("prove", PROFILE, "--dtr", "maybe").err())
-        .contains("maybe").contains("on, off");
+        .contains("maybe")
+        .contains("on, off");
   }
 
   /** SET-CONTROL values of RFC 2217 section 3: 9 DTR off, 11 RTS on. */
