@@ -48,7 +48,7 @@ abstract class WatchPrinter {
   synchronized void end() {}
 
   static String word(Boolean triggered) {
-    return triggered == null ? "unknown" : EndstopWord.of(triggered);
+    return triggered == null ? EndstopWord.UNKNOWN : EndstopWord.of(triggered);
   }
 
   private static String number(double value) {

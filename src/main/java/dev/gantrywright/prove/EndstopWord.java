@@ -8,6 +8,9 @@ public final class EndstopWord {
   public static final String TRIGGERED = "triggered";
   public static final String OPEN = "open";
 
+  /** No answer said which. */
+  public static final String UNKNOWN = "unknown";
+
   private EndstopWord() {}
 
   public static String of(boolean triggered) {

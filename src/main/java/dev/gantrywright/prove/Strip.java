@@ -9,6 +9,7 @@ import java.util.List;
  * @param first when it was first seen
  * @param initially what it was then
  * @param transitions every change since, oldest first; the oldest are dropped beyond the cap
+ * @param blanks the times at which it was not known, oldest first; the oldest are dropped likewise
  * @param chatter changes that were bounce: all but the first of each run
  * @param longestBounceNanos from the first to the last change of the longest run
  */
@@ -17,10 +18,20 @@ public record Strip(
     long first,
     boolean initially,
     List<Transition> transitions,
+    List<Blank> blanks,
     int chatter,
     long longestBounceNanos) {
+  /**
+   * A time at which no answer said what it was.
+   *
+   * @param from the first moment without an answer
+   * @param until the first with one; {@link Long#MAX_VALUE} while there is none
+   */
+  public record Blank(long from, long until) {}
+
   public Strip {
     transitions = List.copyOf(transitions);
+    blanks = List.copyOf(blanks);
   }
 
   /** What it is now. */
@@ -28,7 +39,27 @@ public record Strip(
     return transitions.isEmpty() ? initially : transitions.get(transitions.size() - 1).triggered();
   }
 
-  /** What it was at a moment within the strip. */
+  /** Whether an answer said what it was at that moment. */
+  public boolean knownAt(long nanos) {
+    int low = 0;
+    int high = blanks.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (blanks.get(middle).from() <= nanos) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return nanos >= first && (low == 0 || nanos >= blanks.get(low - 1).until());
+  }
+
+  /** The word for what it was at a moment. */
+  public String wordAt(long nanos) {
+    return knownAt(nanos) ? EndstopWord.of(triggeredAt(nanos)) : EndstopWord.UNKNOWN;
+  }
+
+  /** What it was at a moment within the strip, or last before it. */
   public boolean triggeredAt(long nanos) {
     int low = 0;
     int high = transitions.size();

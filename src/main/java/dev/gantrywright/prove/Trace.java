@@ -4,10 +4,7 @@ import dev.gantrywright.prove.Sample.Validity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * The endstops over time: a strip for each, chatter, gaps and the user's marks. Bounded: of each
@@ -55,12 +52,19 @@ public final class Trace {
     if (sample.validity() != Validity.VALID) {
       open =
           new Gap(open == null ? sample.nanos() : open.from(), sample.nanos(), sample.validity());
+      strips.values().forEach(strip -> strip.blank(sample.nanos()));
       return;
     }
     if (open != null) {
       gaps.add(new Gap(open.from(), sample.nanos(), open.why()));
       open = null;
     }
+    strips.forEach(
+        (end, strip) -> {
+          if (!sample.states().containsKey(end)) {
+            strip.blank(sample.nanos());
+          }
+        });
     sample
         .states()
         .forEach(
@@ -118,37 +122,8 @@ public final class Trace {
     return samples == 0 ? 0 : last;
   }
 
-  /**
-   * A row for each moment at which something changed or was marked: seconds, one column a strip
-   * ({@code triggered} or {@code open}), mark.
-   */
+  /** The strips and marks as {@link TraceCsv} has them; only its heading before a sample came. */
   public synchronized String csv() {
-    List<Strip> all = strips();
-    TreeSet<Long> moments = new TreeSet<>();
-    Map<Long, String> texts = new TreeMap<>();
-    all.forEach(s -> s.transitions().forEach(t -> moments.add(t.nanos())));
-    marks.forEach(m -> texts.merge(m.nanos(), m.text(), (a, b) -> a + "; " + b));
-    moments.addAll(texts.keySet());
-    if (samples > 0) {
-      moments.add(first);
-      moments.add(last);
-    }
-    StringBuilder csv = new StringBuilder("seconds");
-    all.forEach(s -> csv.append(',').append(quoted(s.end())));
-    csv.append(",mark\n");
-    for (long moment : moments) {
-      csv.append(String.format(Locale.ROOT, "%.6f", (moment - first) / 1e9));
-      for (Strip s : all) {
-        csv.append(',').append(moment < s.first() ? "" : EndstopWord.of(s.triggeredAt(moment)));
-      }
-      csv.append(',').append(quoted(texts.getOrDefault(moment, ""))).append('\n');
-    }
-    return csv.toString();
-  }
-
-  /** After RFC 4180. */
-  private static String quoted(String text) {
-    boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+    return TraceCsv.of(strips(), marks, firstNanos(), lastNanos());
   }
 }

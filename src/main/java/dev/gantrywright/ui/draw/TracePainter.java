@@ -1,6 +1,6 @@
 package dev.gantrywright.ui.draw;
 
-import dev.gantrywright.ui.state.Trace;
+import dev.gantrywright.prove.Stretch;
 import java.util.Arrays;
 
 /** Paints a trace into pixels, one strip an endstop: high is triggered, a gap is not known. */
@@ -26,7 +26,7 @@ final class TracePainter {
    * @param to right edge
    * @param wrong bit i: whether end i disagrees now
    */
-  void paint(Trace.Window window, int strips, long from, long to, int wrong, Ink ink) {
+  void paint(Stretch window, int strips, long from, long to, int wrong, Ink ink) {
     Arrays.fill(pixels, 0, width * height, ink.ground());
     seconds(from, to, ink.rule());
     double pitch = (double) height / Math.max(1, strips);
@@ -42,7 +42,7 @@ final class TracePainter {
 
   private record Span(long from, long to) {}
 
-  private void strip(Trace.Window w, int strip, Rows rows, Span span, int line, int wash) {
+  private void strip(Stretch w, int strip, Rows rows, Span span, int line, int wash) {
     int before = -1;
     for (int i = 0; i < w.nanos().length; i++) {
       if ((w.known()[i] >> strip & 1) == 0) {

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.draw;
 
+import dev.gantrywright.prove.Stretch;
 import dev.gantrywright.ui.state.Trace;
 import dev.gantrywright.ui.theme.Tones;
 import java.nio.IntBuffer;
@@ -80,7 +81,7 @@ public final class TraceStrips extends Region {
       return;
     }
     painted = now;
-    Trace.Window window = trace.since(now - spanNanos);
+    Stretch window = trace.since(now - spanNanos);
     painter.paint(window, trace.ends().size(), now - spanNanos, now, wrong, ink);
     buffer.updateBuffer(whole -> null);
   }

@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.state;
 
+import dev.gantrywright.prove.Stretch;
 import java.util.List;
 
 /**
@@ -55,22 +56,38 @@ public final class Trace {
   }
 
   /** The samples since a moment, oldest first, with the one before them. */
-  public synchronized Window since(long from) {
+  public synchronized Stretch since(long from) {
     int kept = (int) Math.min(count, CAPACITY);
-    int first = kept;
-    while (first > 0 && at(kept, first - 1) >= from) {
-      first--;
-    }
-    first = Math.max(0, first - 1);
+    int first = Math.max(0, firstSince(kept, from) - 1);
     int length = kept - first;
-    Window window = new Window(new long[length], new int[length], new int[length]);
+    Stretch stretch = new Stretch(ends, new long[length], new int[length], new int[length]);
     for (int i = 0; i < length; i++) {
       int slot = slot(kept, first + i);
-      window.nanos()[i] = nanos[slot];
-      window.touched()[i] = touched[slot];
-      window.known()[i] = known[slot];
+      stretch.nanos()[i] = nanos[slot];
+      stretch.touched()[i] = touched[slot];
+      stretch.known()[i] = known[slot];
     }
-    return window;
+    return stretch;
+  }
+
+  /** All that is kept. */
+  public Stretch all() {
+    return since(Long.MIN_VALUE);
+  }
+
+  /** The first of the kept samples that is not before a moment. */
+  private int firstSince(int kept, long from) {
+    int low = 0;
+    int high = kept;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (at(kept, middle) >= from) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
   }
 
   private long at(int kept, int index) {
@@ -80,14 +97,4 @@ public final class Trace {
   private int slot(int kept, int index) {
     return (int) ((count - kept + index) % CAPACITY);
   }
-
-  /**
-   * A stretch of the trace.
-   *
-   * @param nanos when, ascending
-   * @param touched bit i: whether end i was triggered
-   * @param known bit i: whether end i was reported
-   */
-  @SuppressWarnings("ArrayRecordComponent")
-  public record Window(long[] nanos, int[] touched, int[] known) {}
 }

@@ -2,6 +2,7 @@ package dev.gantrywright.ui.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.gantrywright.prove.Stretch;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -13,7 +14,7 @@ class TraceTest {
   void keepsStatesAsBitsInTheOrderOfItsEnds() {
     trace.add(10, Map.of("xMin", true, "yMin", false));
     trace.add(20, Map.of("yMin", true));
-    Trace.Window all = trace.since(0);
+    Stretch all = trace.since(0);
     assertThat(all.nanos()).containsExactly(10, 20);
     assertThat(all.touched()).containsExactly(0b01, 0b10);
     assertThat(all.known()).containsExactly(0b11, 0b10);
@@ -33,7 +34,7 @@ class TraceTest {
     for (int i = 0; i < Trace.CAPACITY + 5; i++) {
       trace.add(i, Map.of());
     }
-    Trace.Window all = trace.since(Long.MIN_VALUE);
+    Stretch all = trace.since(Long.MIN_VALUE);
     assertThat(all.nanos()).hasSize(Trace.CAPACITY).startsWith(5).endsWith(Trace.CAPACITY + 4);
     assertThat(trace.count()).isEqualTo(Trace.CAPACITY + 5);
   }
