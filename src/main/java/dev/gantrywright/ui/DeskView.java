@@ -156,6 +156,7 @@ final class DeskView implements Subscription {
                   OF_THE_PROFILE.forEach(this::station);
                 }));
     subscriptions.add(names.history().listen(history -> steps.label(header)));
+    subscriptions.add(desk.look().marks().listen(history -> steps.label(header)));
     subscriptions.add(desk.part().listen(part -> steps.label(header)));
     subscriptions.add(desk.stage().listen(stage -> steps.label(header)));
     subscriptions.add(desk.judged().listen(judged -> station(Stage.CHECK)));

@@ -177,6 +177,22 @@ final class WindowActs implements HeaderBar.Acts {
                   () -> desk.link().prove(desk.profile(), desk.printer().file())));
           all.add(
               new Command(
+                  Texts.of("act.hold"),
+                  "F8",
+                  () -> {
+                    desk.stage().set(Stage.PROVE);
+                    desk.look().holdOrGoOn();
+                  }));
+          all.add(
+              new Command(
+                  Texts.of("act.mark"),
+                  "F9",
+                  () -> {
+                    desk.stage().set(Stage.PROVE);
+                    desk.look().mark();
+                  }));
+          all.add(
+              new Command(
                   Texts.of("names.title"),
                   Texts.of("part.names"),
                   () -> {

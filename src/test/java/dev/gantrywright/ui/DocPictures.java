@@ -26,17 +26,18 @@ final class DocPictures {
   /** The documentation's name of each picture. */
   private static final Map<String, String> NAMES =
       new TreeMap<>(
-          Map.of(
-              "start", "start-light-1280",
-              "describe", "describe-light-1280",
-              "board", "describe-board-light-1280",
-              "endstop-dark", "describe-endstops-zMin-dark-1280",
-              "check", "check-light-1280",
-              "write", "write-light-1280",
-              "build", "build-done-light-1280",
-              "load", "load-done-light-1280",
-              "names", "names-light-1280",
-              "prove", "prove-proof-light-1280"));
+          Map.ofEntries(
+              Map.entry("start", "start-light-1280"),
+              Map.entry("describe", "describe-light-1280"),
+              Map.entry("board", "describe-board-light-1280"),
+              Map.entry("endstop-dark", "describe-endstops-zMin-dark-1280"),
+              Map.entry("check", "check-light-1280"),
+              Map.entry("write", "write-light-1280"),
+              Map.entry("build", "build-done-light-1280"),
+              Map.entry("load", "load-done-light-1280"),
+              Map.entry("names", "names-light-1280"),
+              Map.entry("prove", "prove-proof-light-1280"),
+              Map.entry("trace", "prove-held-light-1280")));
 
   private static final String CONTENTS = "contents.txt";
 
@@ -120,6 +121,9 @@ final class DocPictures {
             || text.startsWith("M119");
     if (ofTheLine || text.matches("\\d{4}-\\d\\d.*")) {
       return "";
+    }
+    if (name.equals("trace")) {
+      return text.replaceAll("\\d\\d:\\d\\d:\\d\\d[.]\\d+", "#").replaceAll("\\d+ s ago", "# ago");
     }
     return byTools(name)
         ? text.replaceAll("SHA-256 [0-9a-f]+", "SHA-256 #").replaceAll("[0-9]+([., ][0-9]+)*", "#")

@@ -47,7 +47,7 @@ public final class Pictures {
       ("start describe describe-endstops-zMin describe-axes-z describe-axes-e describe-serial"
               + " describe-board describe-printer describe-heaters-bed describe-build names"
               + " names-pick names-boards names-zoom check write build load prove write-done"
-              + " build-done load-done prove-proof write-settings palette keys log zoom"
+              + " build-done load-done prove-proof prove-held zoom-held write-settings palette keys log zoom"
               + " zoom-board zoom-board-picture zoom-endstop zoom-describe zoom-check zoom-write zoom-build zoom-load"
               + " zoom-prove zoom-log")
           .split(" ");
@@ -200,6 +200,8 @@ public final class Pictures {
     if (any(
         tail,
         "prove-proof",
+        "prove-held",
+        "zoom-held",
         "write-settings",
         "palette",
         "keys",
@@ -228,6 +230,7 @@ public final class Pictures {
             window.printer().orElseThrow().link().prove(window.printer().orElseThrow().profile()));
     step(() -> window.printer().orElseThrow().link().proof().get().isPresent(), () -> {});
     shot("prove-proof" + tail);
+    held(tail);
     step(() -> true, () -> window.scene().lookup("#write-settings"));
     step(() -> true, this::settings);
     shot("write-settings" + tail);
@@ -271,6 +274,67 @@ public final class Pictures {
     shot("zoom-log" + tail);
     step(() -> true, () -> window.desk().orElseThrow().line().pull());
     step(() -> true, () -> window.rezoom(1));
+  }
+
+  /** One press in the trace, marked and held; at twice the size too. */
+  private void held(String tail) {
+    step(
+        () -> true,
+        () -> {
+          press("#trace-mark");
+          ((javafx.scene.control.TextField) window.scene().lookup("#trace-mark-1-words"))
+              .setText("gantry pushed by hand");
+          window.printer().orElseThrow().link().touch("yMin", true);
+        });
+    pause(900);
+    step(() -> true, () -> window.printer().orElseThrow().link().touch("yMin", false));
+    pause(700);
+    step(
+        () -> true,
+        () -> {
+          var look = window.printer().orElseThrow().look();
+          look.span(5, 0);
+          look.hold();
+          look.point(look.right() - 1_200_000_000L);
+          scrollTo("#trace-marks");
+        });
+    shot("prove-held" + tail);
+    step(() -> true, () -> window.rezoom(2));
+    pause(200);
+    step(() -> true, () -> scrollTo("#trace-reading"));
+    shot("zoom-held" + tail);
+    step(
+        () -> true,
+        () -> {
+          window.rezoom(1);
+          var look = window.printer().orElseThrow().look();
+          look.goOn();
+          look.span(20, 0);
+          look.remove(1);
+          scrollTo("#stage-title");
+        });
+  }
+
+  /** Scrolls every sheet that holds a node so that it stands in the middle; to the top for none. */
+  private void scrollTo(String selector) {
+    javafx.scene.Node node = window.scene().lookup(selector);
+    window.scene().getRoot().lookupAll(".scroll-pane").stream()
+        .map(javafx.scene.control.ScrollPane.class::cast)
+        .forEach(
+            pane -> {
+              var content = pane.getContent();
+              double whole = content.getLayoutBounds().getHeight();
+              double seen = pane.getViewportBounds().getHeight();
+              double wanted = 0;
+              for (javafx.scene.Node at = node; at != null; at = at.getParent()) {
+                if (at == content) {
+                  wanted =
+                      content.sceneToLocal(node.localToScene(node.getLayoutBounds())).getCenterY()
+                          - seen / 2;
+                }
+              }
+              pane.setVvalue(whole > seen ? Math.max(0, Math.min(1, wanted / (whole - seen))) : 0);
+            });
   }
 
   /** The names of the folder, one that asks, the boards, and all at twice the size. */

@@ -1,10 +1,13 @@
 package dev.gantrywright.ui;
 
-import dev.gantrywright.ui.draw.TraceStrips;
+import dev.gantrywright.ui.prove.TraceBox;
 import dev.gantrywright.ui.state.Trace;
+import dev.gantrywright.ui.state.TraceLook;
 import dev.gantrywright.ui.theme.Mode;
+import dev.gantrywright.ui.theme.Theme;
 import dev.gantrywright.ui.theme.Tones;
 import dev.gantrywright.ui.theme.Typefaces;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +19,10 @@ import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 
-/** Twelve strips, 1180 × 600 pixels, fed at 50 Hz from a thread of their own for 30 s. */
+/**
+ * Twelve strips with their figures, 1180 × 600 pixels, full from the beginning and fed at 50 Hz
+ * from a thread of their own for 30 s.
+ */
 final class TraceBenchmark {
   private static final int STRIPS = 12;
   private static final long PERIOD = 20_000_000L;
@@ -25,11 +31,14 @@ final class TraceBenchmark {
 
   private TraceBenchmark() {}
 
-  static void run() {
-    Platform.startup(TraceBenchmark::begin);
+  /**
+   * @param span seconds that the picture shows
+   */
+  static void run(int span) {
+    Platform.startup(() -> begin(span));
   }
 
-  private static void begin() {
+  private static void begin(int span) {
     Typefaces.load();
     List<String> ends = new ArrayList<>();
     for (int i = 0; i < STRIPS; i++) {
@@ -37,15 +46,17 @@ final class TraceBenchmark {
     }
     Trace trace = new Trace(ends);
     long begin = System.nanoTime();
-    for (int i = 0; i < 1000; i++) {
-      add(trace, begin - (1000 - i) * PERIOD, i);
+    for (int i = 0; i < Trace.CAPACITY; i++) {
+      add(trace, begin - (Trace.CAPACITY - i) * PERIOD, i);
     }
-    TraceStrips strips = new TraceStrips(System::nanoTime, 20);
+    TraceLook look = new TraceLook(() -> trace, System::nanoTime, Clock.systemDefaultZone());
+    TraceBox box = new TraceBox(look, () -> null, () -> 50);
     Stage stage = new Stage();
-    stage.setScene(new Scene(new StackPane(strips), 1180, 600));
+    stage.setScene(new Scene(new StackPane(box), 1180, 600));
+    Theme.apply(stage.getScene(), Mode.LIGHT);
     PulseMeter meter = new PulseMeter(stage.getScene());
-    strips.show(trace, Tones.of(Mode.LIGHT));
-    strips.start();
+    box.show(true, Tones.of(Mode.LIGHT));
+    look.span(span, 0);
     stage.show();
     Thread feeder = new Thread(() -> feed(trace), "feeder");
     feeder.setDaemon(true);
@@ -55,14 +66,15 @@ final class TraceBenchmark {
         WARM_UP + SECONDS,
         () -> {
           meter.end();
-          System.out.println("trace, 12 strips at 50 Hz");
+          System.out.println("trace, 12 strips at 50 Hz, " + span + " s shown");
+          Figures.report("times painted", box.strips().paintings());
           meter.report();
           System.exit(0);
         });
   }
 
   private static void feed(Trace trace) {
-    for (int i = 1000; ; i++) {
+    for (int i = Trace.CAPACITY; ; i++) {
       add(trace, System.nanoTime(), i);
       java.util.concurrent.locks.LockSupport.parkNanos(PERIOD);
     }

@@ -18,9 +18,9 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 
 /**
- * Measures the window: {@code keystroke}, {@code keystroke-same}, {@code trace}, {@code log},
- * {@code log-usb}, {@code window}, {@code bare}, {@code demo}, or {@code classes} for what the
- * window loads by itself. See {@code docs/benchmarks/window.sh}.
+ * Measures the window: {@code keystroke}, {@code keystroke-same}, {@code trace [SECONDS]}, {@code
+ * log}, {@code log-usb}, {@code window}, {@code bare}, {@code demo}, or {@code classes} for what
+ * the window loads by itself. See {@code docs/benchmarks/window.sh}.
  */
 public final class WindowBenchmark {
   private static final int SETTINGS = 10_000;
@@ -36,7 +36,7 @@ public final class WindowBenchmark {
     switch (args[0]) {
       case "keystroke" -> KeystrokeBenchmark.run(folder("feathers.h"));
       case "keystroke-same" -> KeystrokeBenchmark.run(folder("roost.h"));
-      case "trace" -> TraceBenchmark.run();
+      case "trace" -> TraceBenchmark.run(args.length > 1 ? Integer.parseInt(args[1]) : 20);
       case "log" -> LogBenchmark.run(folder(""), 0);
       case "log-usb" -> LogBenchmark.run(folder(""), LogBenchmark.FULL_SPEED_USB);
       case "window", "demo", "classes" -> {

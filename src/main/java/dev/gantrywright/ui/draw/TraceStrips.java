@@ -1,10 +1,9 @@
 package dev.gantrywright.ui.draw;
 
-import dev.gantrywright.prove.Stretch;
-import dev.gantrywright.ui.state.Trace;
+import dev.gantrywright.ui.state.TraceLook;
 import dev.gantrywright.ui.theme.Tones;
 import java.nio.IntBuffer;
-import java.util.function.LongSupplier;
+import java.util.OptionalLong;
 import javafx.animation.AnimationTimer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.image.ImageView;
@@ -13,27 +12,35 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Region;
 
-/** The live picture of endstop states over time, painted pixel by pixel on every pulse. */
+/**
+ * The picture of endstop states over time, with times of day below it and the user's marks in it.
+ * Painted pixel by pixel: while it runs with each pulse that moves it, while it is held once.
+ */
 public final class TraceStrips extends Region {
+  private static final double NOWHERE = -1;
+
+  private final TraceLook look;
   private final ImageView view = new ImageView();
-  private final LongSupplier nanoTime;
+  private final TimeRule times;
+  private final TraceFlags flags = new TraceFlags();
   private final AnimationTimer timer;
-  private final long spanNanos;
   private PixelBuffer<IntBuffer> buffer;
   private TracePainter painter;
-  private Trace trace;
   private TracePainter.Ink ink;
   private int wrong;
-  private long painted = Long.MIN_VALUE;
+  private boolean inWindow;
+  private double pointer = NOWHERE;
+  private boolean stale = true;
+  private long left;
+  private long pixelNanos = 1;
+  private long paintings;
 
-  /**
-   * @param nanoTime the clock of the samples
-   * @param seconds how much time the width shows
-   */
-  public TraceStrips(LongSupplier nanoTime, double seconds) {
-    this.nanoTime = nanoTime;
-    this.spanNanos = (long) (seconds * 1e9);
-    getChildren().add(view);
+  public TraceStrips(TraceLook look) {
+    this.look = look;
+    times = new TimeRule(look);
+    getChildren().addAll(view, times, flags);
+    getStyleClass().addAll("trace", "touchable");
+    setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     timer =
         new AnimationTimer() {
@@ -44,9 +51,13 @@ public final class TraceStrips extends Region {
         };
   }
 
-  /** Shows this trace in these tones; runs while it is in a window. */
-  public void show(Trace next, Tones tones) {
-    trace = next;
+  /** What is needed in height for so many strips. */
+  public static double height(int strips, double each) {
+    return strips * each + TimeRule.HEIGHT;
+  }
+
+  /** Shows the trace in these tones. */
+  public void show(Tones tones) {
     ink =
         new TracePainter.Ink(
             tones.argb("surface"),
@@ -54,48 +65,116 @@ public final class TraceStrips extends Region {
             tones.argb("ink"),
             tones.argb("accentWash"),
             tones.argb("error"));
-    painted = Long.MIN_VALUE;
+    anew();
   }
 
-  /** Which ends disagree now, as bits in the order of the trace. */
+  /** Which ends disagree now, as bits in the order of the trace; a held picture stays as it was. */
   public void wrong(int bits) {
     wrong = bits;
   }
 
-  public void start() {
-    timer.start();
+  /** The place or the span changed: paints, also where the picture is held. */
+  public void anew() {
+    stale = true;
+    run();
+    paint();
   }
 
-  public void stop() {
-    timer.stop();
+  /** The marks changed, or where the keys point: nothing of the picture itself. */
+  public void flagged() {
+    if (buffer != null && ink != null) {
+      flags.show(look.list(), this::place, buffer.getWidth(), buffer.getHeight());
+      read();
+    }
   }
 
-  /** Paints the present moment. */
-  public void paint() {
-    if (trace == null || buffer == null || ink == null) {
+  /** Paints while it is in a window; nobody sees it elsewhere. */
+  public void inWindow(boolean in) {
+    inWindow = in;
+    run();
+  }
+
+  private void run() {
+    if (inWindow && look.held().get().isEmpty()) {
+      timer.start();
+    } else {
+      timer.stop();
+    }
+  }
+
+  /** How often it was painted. */
+  public long paintings() {
+    return paintings;
+  }
+
+  private void paint() {
+    if (buffer == null || ink == null) {
       return;
     }
-    long now = nanoTime.getAsLong();
-    // Moving by less than a pixel changes nothing.
-    if (painted != Long.MIN_VALUE && now - painted < spanNanos / buffer.getWidth()) {
+    int width = buffer.getWidth();
+    long pixel = Math.max(1, look.spanNanos() / width);
+    // Moving by less than a pixel changes nothing; by whole ones, nothing trembles.
+    long from = (Math.floorDiv(look.right() - 1, pixel) + 1 - width) * pixel;
+    if (!stale && from == left && pixel == pixelNanos) {
       return;
     }
-    painted = now;
-    Stretch window = trace.since(now - spanNanos);
-    painter.paint(window, trace.ends().size(), now - spanNanos, now, wrong, ink);
+    stale = false;
+    left = from;
+    pixelNanos = pixel;
+    TracePainter.Rule rule = times.lines(pixel);
+    long to = from + pixel * width;
+    painter.paint(look.shown(), look.trace().ends().size(), from, to, rule, wrong, ink);
     buffer.updateBuffer(whole -> null);
+    paintings++;
+    times.show(rule, from, pixel, width, buffer.getHeight());
+    flagged();
+  }
+
+  private double place(long moment) {
+    return (double) (moment - left) / pixelNanos;
+  }
+
+  /** The moment at so many pixels from the left edge. */
+  public long moment(double x) {
+    return left + Math.round(x * pixelNanos);
+  }
+
+  /** How long a pixel is. */
+  public long pixelNanos() {
+    return pixelNanos;
+  }
+
+  /** The pointer is here; a negative place for nowhere. */
+  public void pointer(double x) {
+    pointer = x;
+    read();
+  }
+
+  /** The moment that is read: under the pointer, else where the keys point. */
+  public OptionalLong reading() {
+    if (pointer >= 0 && buffer != null && pointer < buffer.getWidth()) {
+      return OptionalLong.of(moment(pointer));
+    }
+    return look.cursor().get();
+  }
+
+  private void read() {
+    if (buffer != null) {
+      double x = reading().isPresent() ? place(reading().getAsLong()) : NOWHERE;
+      flags.read(x, buffer.getWidth(), buffer.getHeight());
+    }
   }
 
   @Override
   protected void layoutChildren() {
     int width = (int) Math.max(1, getWidth());
-    int height = (int) Math.max(1, getHeight());
+    int height = (int) Math.max(1, getHeight() - TimeRule.HEIGHT);
     if (buffer == null || buffer.getWidth() != width || buffer.getHeight() != height) {
       IntBuffer pixels = IntBuffer.allocate(width * height);
       buffer = new PixelBuffer<>(width, height, pixels, PixelFormat.getIntArgbPreInstance());
       painter = new TracePainter(pixels.array(), width, height);
       view.setImage(new WritableImage(buffer));
-      painted = Long.MIN_VALUE;
+      stale = true;
       paint();
     }
   }

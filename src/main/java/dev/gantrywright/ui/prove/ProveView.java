@@ -4,13 +4,11 @@ import dev.gantrywright.app.PortMemory;
 import dev.gantrywright.machine.Endstop;
 import dev.gantrywright.ui.describe.MarginSheet;
 import dev.gantrywright.ui.describe.NoteCard;
-import dev.gantrywright.ui.draw.TraceStrips;
 import dev.gantrywright.ui.state.Endstops;
 import dev.gantrywright.ui.state.Expectation;
 import dev.gantrywright.ui.state.LinkDesk;
 import dev.gantrywright.ui.state.LinkStatus;
 import dev.gantrywright.ui.state.Live;
-import dev.gantrywright.ui.state.PlaceNames;
 import dev.gantrywright.ui.state.PortsDesk;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Subscription;
@@ -26,23 +24,16 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The Prove stage: live endstop states, expected against seen, and the proof. */
 public final class ProveView extends SheetScroll implements Subscription {
-  private static final double SECONDS = 20;
-  private static final double STRIP = 34;
-
   private final PrinterDesk desk;
   private final Supplier<Tones> tones;
   private final ConnectionBar bar;
   private final VBox rowsBox = new VBox();
   private final Map<String, EndstopRow> rows = new LinkedHashMap<>();
-  private final TraceStrips strips = new TraceStrips(System::nanoTime, SECONDS);
-  private final VBox stripNames = new VBox();
-  private final HBox traceBox;
+  private final TraceBox trace;
   private final ProofList proof = new ProofList();
   private final NamesPanel names;
   private final StoredPanel stored;
@@ -73,13 +64,9 @@ public final class ProveView extends SheetScroll implements Subscription {
     // reached.
     setFitToHeight(false);
     setHbarPolicy(ScrollBarPolicy.NEVER);
-    Label scale = Pieces.label(Texts.of("prove.scale", (int) SECONDS), "quiet", "small");
-    HBox foot = Pieces.row(0, Pieces.gap(), scale);
-    VBox picture = new VBox(2, strips, foot);
-    HBox.setHgrow(picture, Priority.ALWAYS);
-    traceBox = new HBox(8, stripNames, picture);
-    strips.getStyleClass().add("trace");
-    strips.setAccessibleText(Texts.of("prove.trace"));
+    trace =
+        new TraceBox(
+            desk.look(), () -> desk.printer().file(), () -> desk.link().live().get().hertz());
     prove =
         Pieces.button(
             "prove-now",
@@ -97,7 +84,7 @@ public final class ProveView extends SheetScroll implements Subscription {
             bar,
             Pieces.row(10, caution, Pieces.paragraph(Texts.of("prove.caution"), "small")),
             rowsBox,
-            traceBox,
+            trace,
             Pieces.row(12, prove),
             proof,
             names,
@@ -114,15 +101,6 @@ public final class ProveView extends SheetScroll implements Subscription {
             new NoteCard.Acts(desk::apply, note -> layoutMargin()));
     setContent(sheet);
     observe();
-    sceneProperty()
-        .addListener(
-            (o, before, now) -> {
-              if (now == null) {
-                strips.stop();
-              } else {
-                strips.start();
-              }
-            });
   }
 
   /** Adds what stands below the proof; it is closed with this view. */
@@ -179,32 +157,14 @@ public final class ProveView extends SheetScroll implements Subscription {
     touch.standing();
     faults.standing();
     heater.standing();
-    boolean up = desk.link().status().get().kind() == LinkStatus.Kind.UP;
     proving(desk.link().proving().get());
-    traceBox.setVisible(up);
-    traceBox.setManaged(up);
-    if (up) {
-      trace();
-    }
+    retone();
     refresh();
   }
 
   /** Takes the tones of the theme again. */
   public void retone() {
-    trace();
-  }
-
-  private void trace() {
-    List<String> ends = desk.link().trace().ends();
-    strips.show(desk.link().trace(), tones.get());
-    strips.setMinHeight(STRIP * ends.size());
-    strips.setPrefHeight(STRIP * ends.size());
-    stripNames.getChildren().clear();
-    for (String end : ends) {
-      Label name = Pieces.label(PlaceNames.endstop(end), "small", "quiet");
-      name.setMinSize(48, STRIP);
-      stripNames.getChildren().add(name);
-    }
+    trace.show(desk.link().status().get().held(), tones.get());
   }
 
   private void rebuild() {
@@ -232,7 +192,7 @@ public final class ProveView extends SheetScroll implements Subscription {
           row.touched(desk.link().touched().get().contains(end));
         });
     List<String> wrong = Expectation.disagreeing(desk.profile(), desk.link());
-    strips.wrong(bits(wrong));
+    trace.wrong(bits(wrong));
     sheet.show(
         wrong.stream().map(end -> Expectation.note(desk.profile(), desk.link(), end)).toList());
   }
@@ -249,7 +209,7 @@ public final class ProveView extends SheetScroll implements Subscription {
 
   @Override
   public void close() {
-    strips.stop();
+    trace.close();
     bar.close();
     subscriptions.close();
   }

@@ -30,6 +30,7 @@ public final class PrinterDesk implements AutoCloseable {
   private final Cell<OpenPrinter> opened;
   private final ProfileDesk values;
   private final LinkDesk link;
+  private final TraceLook look;
   private final Latest<Work, Judged> judge;
   private final Latest<Work, Planned> planner;
   private final Cell<Planned> planned = new Cell<>(Planned.nothing());
@@ -92,6 +93,7 @@ public final class PrinterDesk implements AutoCloseable {
     this.opened = new Cell<>(printer);
     this.values = new ProfileDesk(printer.profile(), clock);
     this.link = new LinkDesk(background, view);
+    this.look = new TraceLook(link::trace, System::nanoTime, clock);
     this.inspection = inspector.follow();
     this.judge =
         new Latest<>(
@@ -142,6 +144,11 @@ public final class PrinterDesk implements AutoCloseable {
   /** The printer with its profile as it stands now. */
   public OpenPrinter printer() {
     return opened.get().with(profile(), opened.get().names());
+  }
+
+  /** What is looked at of the endstops' trace, and the marks in it. */
+  public TraceLook look() {
+    return look;
   }
 
   /** How many events were written into the printer's history by hand of the Prove stage. */

@@ -55,6 +55,11 @@ public final class Trace {
     return count;
   }
 
+  /** When the oldest sample that is kept came; 0 before there is one. */
+  public synchronized long oldest() {
+    return count == 0 ? 0 : at((int) Math.min(count, CAPACITY), 0);
+  }
+
   /** The samples since a moment, oldest first, with the one before them. */
   public synchronized Stretch since(long from) {
     int kept = (int) Math.min(count, CAPACITY);

@@ -14,11 +14,15 @@ class TracePainterTest {
   private static final TracePainter.Ink INK =
       new TracePainter.Ink(0xff000000, 0xff000001, 0xff000002, 0xff000003, 0xff000004);
 
+  /** None within the picture. */
+  private static final TracePainter.Rule RULE =
+      new TracePainter.Rule(1_000_000_000L, 5_000_000_000L, 5_000_000_000L);
+
   private final int[] pixels = new int[WIDTH * HEIGHT];
   private final Trace trace = new Trace(List.of("xMin", "yMin"));
 
   private void paint(int wrong) {
-    new TracePainter(pixels, WIDTH, HEIGHT).paint(trace.since(0), 2, 0, 1000, wrong, INK);
+    new TracePainter(pixels, WIDTH, HEIGHT).paint(trace.since(0), 2, 0, 1000, RULE, wrong, INK);
   }
 
   private int at(int x, int y) {
