@@ -50,6 +50,7 @@ public final class TraceBox extends VBox implements Subscription {
   private final Label standing = Pieces.paragraph("", "small");
   private final Label reading = Pieces.paragraph("", "small");
   private final Label said = Pieces.paragraph("", "small");
+  private final Label about = Pieces.paragraph(Texts.of("trace.about"), "small", "quiet");
   private final Button hold;
   private final Timeline tick = new Timeline();
   private final Subscriptions subscriptions = new Subscriptions();
@@ -75,6 +76,7 @@ public final class TraceBox extends VBox implements Subscription {
     new TraceHands(strips, look, this::mark, this::read);
     hold = Pieces.button("trace-hold", Texts.of("trace.hold"), "act-second", look::holdOrGoOn);
     Button mark = Pieces.button("trace-mark", Texts.of("trace.mark.now"), "plain", this::mark);
+    mark.setAccessibleText(Texts.of("act.mark"));
     Button keep =
         Pieces.button(
             "trace-keep",
@@ -86,19 +88,10 @@ public final class TraceBox extends VBox implements Subscription {
     standing.setId("trace-standing");
     reading.setId("trace-reading");
     said.setId("trace-said");
-    FlowPane acts =
-        Section.fields(
-            Pieces.row(8, Pieces.label(Texts.of("trace.span"), "quiet"), spans),
-            Pieces.row(8, hold, mark, keep));
-    getChildren()
-        .addAll(
-            new HBox(8, names, strips),
-            reading,
-            standing,
-            acts,
-            said,
-            marks,
-            Pieces.paragraph(Texts.of("trace.about"), "small", "quiet"));
+    FlowPane acts = Section.fields(spans, Pieces.row(8, hold, mark, keep));
+    getChildren().addAll(new HBox(8, names, strips), reading, standing, acts, said, marks, about);
+    standing.managedProperty().bind(standing.textProperty().isNotEmpty());
+    about.managedProperty().bind(about.visibleProperty());
     said.managedProperty().bind(said.textProperty().isNotEmpty());
     tick.getKeyFrames().add(new KeyFrame(Duration.millis(500), now -> ticked()));
     tick.setCycleCount(Timeline.INDEFINITE);
@@ -210,8 +203,7 @@ public final class TraceBox extends VBox implements Subscription {
   }
 
   private void stand() {
-    standing.setText(
-        look.held().get().map(this::held).orElseGet(() -> running(hertz.getAsDouble())));
+    standing.setText(look.held().get().map(this::held).orElse(""));
   }
 
   private String held(TraceLook.Held still) {
@@ -224,15 +216,17 @@ public final class TraceBox extends VBox implements Subscription {
 
   private static String running(double hertz) {
     return hertz <= 0
-        ? ""
+        ? Texts.of("trace.read")
         : Texts.of("trace.running", Math.round(hertz), Math.max(1, Math.round(1000 / hertz)));
   }
 
+  /** The moment in hand; where there is none, what the picture cannot show, or how to read it. */
   private void read() {
+    boolean held = look.held().get().isPresent();
     reading.setText(
         strips.reading().isPresent()
             ? words.at(look.shown(), strips.reading().getAsLong())
-            : Texts.of("trace.read"));
+            : held ? Texts.of("trace.read") : running(hertz.getAsDouble()));
   }
 
   /** Counts beside the window's thread: five minutes of noise are many changes. */
@@ -251,6 +245,7 @@ public final class TraceBox extends VBox implements Subscription {
     counting = false;
     boolean same = shown.ends().equals(look.trace().ends()) && told != null;
     if (same) {
+      tellWhatBounceIs(told);
       StringBuilder all = new StringBuilder();
       for (int i = 0; i < told.size(); i++) {
         figures.get(i).changes().setText(told.get(i).changes());
@@ -266,6 +261,12 @@ public final class TraceBox extends VBox implements Subscription {
       again = false;
       count();
     }
+  }
+
+  /** Said where there is one to be read, and where somebody stops to look. */
+  private void tellWhatBounceIs(List<TraceWords.Told> told) {
+    about.setVisible(
+        look.held().get().isPresent() || told.stream().anyMatch(TraceWords.Told::bounces));
   }
 
   /** The picture. */

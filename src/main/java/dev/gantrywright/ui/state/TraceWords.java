@@ -24,9 +24,10 @@ public final class TraceWords {
    *
    * @param changes how often it changed
    * @param bounce how often and how long it bounced
+   * @param bounces whether it bounced at all
    * @param told the changes with their times, for those who cannot see them
    */
-  public record Told(String changes, String bounce, String told) {}
+  public record Told(String changes, String bounce, boolean bounces, String told) {}
 
   /** What each strip says of what is shown. */
   public List<Told> strips(Stretch shown) {
@@ -49,7 +50,7 @@ public final class TraceWords {
         Texts.of("trace.strip", PlaceNames.endstop(strip.end()), first, changes, bounce)
             + (count > TOLD ? " " + Texts.of("trace.strip.last", TOLD) : "")
             + (one.isEmpty() ? "" : " " + one + ".");
-    return new Told(changes, bounce, all);
+    return new Told(changes, bounce, strip.chatter() > 0, all);
   }
 
   /** Two figures at least: a bounce of 0.4 ms is none of 0 ms. */
