@@ -296,8 +296,10 @@ public final class Pictures {
           look.span(5, 0);
           look.hold();
           look.point(look.right() - 1_200_000_000L);
-          scrollTo("#trace-marks");
         });
+    step(() -> window.scene().lookup("#trace-about").isVisible(), () -> {});
+    pause(100);
+    step(() -> true, () -> scrollTo("#trace-marks"));
     shot("prove-held" + tail);
     step(() -> true, () -> window.rezoom(2));
     pause(200);

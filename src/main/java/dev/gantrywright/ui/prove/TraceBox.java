@@ -85,6 +85,7 @@ public final class TraceBox extends VBox implements Subscription {
             () -> TraceKept.beside(profile.get(), look, said::setText));
     HBox.setHgrow(strips, Priority.ALWAYS);
     strips.setMinWidth(0);
+    about.setId("trace-about");
     standing.setId("trace-standing");
     reading.setId("trace-reading");
     said.setId("trace-said");
