@@ -283,6 +283,11 @@ final class DeskView implements Subscription {
     return line;
   }
 
+  /** Whether there was a log to let down. */
+  boolean letLogDown() {
+    return bench.letLogDown();
+  }
+
   @Override
   public void close() {
     folder.close();

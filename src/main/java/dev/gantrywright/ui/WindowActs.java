@@ -98,6 +98,12 @@ final class WindowActs implements HeaderBar.Acts {
     }
     if (window.keys().shown()) {
       done(key, () -> window.keys().close());
+      return;
+    }
+    boolean down =
+        !window.palette().shown() && window.desk().map(DeskView::letLogDown).orElse(false);
+    if (down) {
+      key.consume();
     }
   }
 

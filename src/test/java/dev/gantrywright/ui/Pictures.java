@@ -44,12 +44,13 @@ public final class Pictures {
 
   /** Every picture that is taken in one theme and size. */
   private static final String[] ALL =
-      ("start describe describe-endstops-zMin describe-axes-z describe-axes-e describe-serial"
+      ("start compare describe describe-endstops-zMin describe-axes-z describe-axes-e describe-serial"
               + " describe-board describe-printer describe-heaters-bed describe-build names"
               + " names-pick names-boards names-zoom check write build load prove write-done"
               + " build-done load-done prove-proof prove-held zoom-held write-settings palette keys log zoom"
               + " zoom-board zoom-board-picture zoom-endstop zoom-describe zoom-check zoom-write zoom-build zoom-load"
-              + " zoom-prove zoom-log")
+              + " zoom-prove zoom-log zoom-log-half zoom-keys write-line"
+              + " zoom-write-line rule-page")
           .split(" ");
 
   private final Deque<Step> steps = new ArrayDeque<>();
@@ -178,6 +179,9 @@ public final class Pictures {
         });
     step(() -> window.workshop().printers().get().size() >= 3, () -> {});
     shot("start" + tail);
+    if (any(tail, "compare")) {
+      compare(tail);
+    }
     step(() -> true, () -> window.begin(Optional.of(heron), true, ""));
     step(this::connected, () -> part("axes.x"));
     shot("describe" + tail);
@@ -235,6 +239,16 @@ public final class Pictures {
     step(() -> true, this::settings);
     shot("write-settings" + tail);
     step(() -> true, () -> toggle("#write-changes"));
+    step(() -> true, this::chooseLine);
+    shot("write-line" + tail);
+    step(
+        () -> true,
+        () -> {
+          var desk = window.printer().orElseThrow();
+          desk.page().set(Optional.of(desk.notes().get(0)));
+        });
+    shot("rule-page" + tail);
+    step(() -> true, () -> window.page().close());
     step(() -> true, () -> new WindowActs(window).find());
     shot("palette" + tail);
     step(
@@ -272,7 +286,17 @@ public final class Pictures {
     }
     step(() -> true, () -> window.desk().orElseThrow().line().pull());
     shot("zoom-log" + tail);
+    step(() -> true, () -> window.rezoom(1.5));
+    shot("zoom-log-half" + tail);
+    step(() -> true, () -> window.rezoom(2));
     step(() -> true, () -> window.desk().orElseThrow().line().pull());
+    step(() -> true, () -> window.keys().open());
+    shot("zoom-keys" + tail);
+    step(() -> true, () -> window.keys().close());
+    step(() -> true, this::chooseLine);
+    pause(300);
+    step(() -> true, this::scrollToEnd);
+    shot("zoom-write-line" + tail);
     step(() -> true, () -> window.rezoom(1));
   }
 
@@ -360,6 +384,23 @@ public final class Pictures {
     step(() -> true, () -> window.rezoom(1));
   }
 
+  private void chooseLine() {
+    window.printer().orElseThrow().goToLine("serial.baud");
+  }
+
+  private void compare(String tail) {
+    step(() -> window.scene().lookup("#start-compare") != null, () -> {});
+    step(
+        () -> true,
+        () -> {
+          window.scene().getRoot().lookupAll(".printer-row .check-box").stream()
+              .limit(2)
+              .forEach(box -> ((javafx.scene.control.CheckBox) box).fire());
+          press("#start-compare");
+        });
+    shot("compare" + tail);
+  }
+
   private void toggle(String id) {
     ((javafx.scene.control.ToggleButton) window.scene().lookup(id)).fire();
   }
@@ -437,6 +478,12 @@ public final class Pictures {
         && window.printer().get().link().live().get().fresh()
         && settled()
         && window.printer().get().profile().name().equals("Heron");
+  }
+
+  private void scrollToEnd() {
+    window.scene().getRoot().lookupAll(".sheet-scroll").stream()
+        .map(javafx.scene.control.ScrollPane.class::cast)
+        .forEach(pane -> pane.setVvalue(1));
   }
 
   /** Every sheet that can be seen, to its middle. */

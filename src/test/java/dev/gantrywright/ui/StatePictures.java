@@ -46,6 +46,16 @@ public final class StatePictures {
   public static void main(String[] args) throws Exception {
     Platform.setImplicitExit(false);
     Platform.startup(Typefaces::load);
+    try {
+      take(args);
+    } catch (Exception | Error failed) {
+      failed.printStackTrace();
+      System.exit(1);
+    }
+    System.exit(0);
+  }
+
+  private static void take(String[] args) throws Exception {
     boolean sized = args.length > 4;
     new StatePictures(
             Files.createDirectories(Path.of(args[0])),
@@ -54,7 +64,6 @@ public final class StatePictures {
             sized ? Double.parseDouble(args[3]) : 720,
             sized ? Double.parseDouble(args[4]) : 1)
         .take();
-    System.exit(0);
   }
 
   private void take() throws Exception {

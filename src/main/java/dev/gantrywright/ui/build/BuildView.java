@@ -18,6 +18,7 @@ import dev.gantrywright.ui.theme.Pieces;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -33,6 +34,7 @@ public final class BuildView extends Beside implements Subscription {
   private final FlashMap map = new FlashMap();
   private final Label command = Pieces.paragraph("", "mono");
   private final Label state = Pieces.paragraph("", "quiet");
+  private final Button describe;
   private final Subscriptions subscriptions = new Subscriptions();
 
   /**
@@ -44,6 +46,9 @@ public final class BuildView extends Beside implements Subscription {
     this.catalog = catalog;
     this.build = build;
     this.folder = folder;
+    describe =
+        Pieces.button(
+            "build-to-part", Texts.of("write.toBuild"), "act-second", () -> desk.goTo("build"));
     BuildRunBox run = new BuildRunBox(desk, build, folder);
     EarlierBuilds earlier = new EarlierBuilds();
     facts.setHgap(24);
@@ -57,6 +62,7 @@ public final class BuildView extends Beside implements Subscription {
             facts,
             command,
             state,
+            describe,
             run,
             earlier);
     command.getStyleClass().add("command-line");
@@ -107,6 +113,8 @@ public final class BuildView extends Beside implements Subscription {
     command.setVisible(given);
     command.setManaged(given);
     state.setText(Texts.of(given ? "build.ready" : "build.noCommand"));
+    describe.setVisible(!given);
+    describe.setManaged(!given);
     Optional<Mcu> mcu = Optional.ofNullable(desk.profile().board().mcu()).flatMap(catalog::mcu);
     Long offset = desk.sheet().map(sheet -> sheet.loader().offset()).orElse(null);
     map.show(mcu, offset == null ? 0 : offset, settings.image(), pictured());

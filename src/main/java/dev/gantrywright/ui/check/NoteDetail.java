@@ -65,12 +65,14 @@ final class NoteDetail extends VBox {
     }
     Button open =
         Pieces.button("check-open", Texts.of("check.open"), "plain", () -> desk.goTo(note.path()));
+    open.getStyleClass().add("flush");
     getChildren().add(open);
     getChildren().add(Pieces.label(Texts.of("check.why"), "quiet", "small"));
     getChildren().add(Pieces.paragraph(note.source(), "small"));
     Button page =
         Pieces.button(
             "check-page", Texts.of("note.page"), "plain", () -> desk.page().set(Optional.of(note)));
+    page.getStyleClass().add("flush");
     page.setAccessibleText(Texts.of("note.pageOf", note.place()));
     getChildren().add(page);
     getChildren().add(waiver(note));

@@ -70,6 +70,7 @@ public final class NoteCard extends HBox {
     page =
         Pieces.button(
             "note-page", Texts.of("note.page"), "plain", () -> does.page().accept(this.note));
+    page.getStyleClass().add("flush");
     page.setAccessibleText(Texts.of("note.pageOf", note.place()));
     Label word = Pieces.label(note.gravity().word(), "strong", note.gravity().word() + "-text");
     word.setMinWidth(USE_PREF_SIZE);
@@ -149,10 +150,16 @@ public final class NoteCard extends HBox {
   private void buttons() {
     acts.getChildren().clear();
     for (int i = 0; i < note.fixes().size(); i++) {
-      acts.getChildren().add(button(i));
+      MarginNote.Fix fix = note.fixes().get(i);
+      // What only a hand can do is said, not offered.
+      acts.getChildren()
+          .add(
+              fix.safety() == MarginNote.Safety.SHOW_ONLY
+                  ? Pieces.paragraph(fix.title(), "quiet")
+                  : button(i));
     }
     Button explain = new Button(Texts.of("note.why"));
-    explain.getStyleClass().add("plain");
+    explain.getStyleClass().addAll("plain", "flush");
     explain.setAccessibleText(Texts.of("note.whyOf", note.place()));
     explain.setOnAction(
         click -> {
@@ -168,12 +175,8 @@ public final class NoteCard extends HBox {
     MarginNote.Fix fix = note.fixes().get(fixAt);
     Button button = new Button(fix.title());
     button.setMnemonicParsing(false);
-    boolean applicable = fix.safety() != MarginNote.Safety.SHOW_ONLY;
-    button
-        .getStyleClass()
-        .add(fixAt == 0 && applicable ? "act" : applicable ? "act-second" : "plain");
+    button.getStyleClass().add(fixAt == 0 ? "act" : "act-second");
     button.setWrapText(true);
-    button.setDisable(!applicable);
     button.setId("fix-" + note.slug());
     button.setOnAction(click -> does.apply().accept(note, note.fixes().get(fixAt)));
     return button;

@@ -55,7 +55,8 @@ final class FrameFromAbove {
     parts.endstop("xMin", x, beam + 18, left - 4, beam + 38, 1);
     double right = left + width + 4;
     parts.endstop("xMax", right, beam + 18, right, beam + 38, 0);
-    double mid = left + width * 0.5 - ContactSign.LENGTH / 2;
+    // Left of the middle: beside it stands the longest word of a state.
+    double mid = left + width * 0.4 - ContactSign.LENGTH / 2;
     parts.endstop("yMin", mid, top + height, mid + ContactSign.LENGTH + 6, top + height - 20, 0);
     parts.endstop("yMax", mid, top, mid + ContactSign.LENGTH + 6, top + 14, 0);
   }

@@ -86,9 +86,10 @@ final class PlanParts {
     boolean fitted = endstop != null && Boolean.TRUE.equals(endstop.fitted());
     boolean disagrees = content.disagreeing().contains(name);
     ContactState state = content.seen().get(name);
+    boolean unknown = state == ContactState.UNKNOWN;
     if (fitted) {
       Contact contact = endstop.contact();
-      String style = disagrees ? "wrong" : state == null ? "ink" : "live";
+      String style = disagrees ? "wrong" : state == null ? "ink" : unknown ? "faint" : "live";
       ContactState drawn = state == null ? ContactState.OPEN : state;
       ContactSign.across(sketch, x, y, contact, ContactSign.conducts(contact, drawn), style);
     } else {
@@ -96,8 +97,8 @@ final class PlanParts {
     }
     sketch.text(PlaceNames.endstop(name), labelX, labelY, anchor, fitted ? "small" : "quiet");
     if (state != null) {
-      sketch.text(
-          state.word(), labelX, labelY + 13, anchor, disagrees ? "error-text" : "accent-text");
+      String tone = disagrees ? "error-text" : unknown ? "quiet" : "accent-text";
+      sketch.text(state.word(), labelX, labelY + 13, anchor, tone);
     }
     double left = anchor == 1 ? labelX - 44 : Math.min(x, labelX);
     double right = Math.max(x + ContactSign.LENGTH, anchor == 1 ? labelX : labelX + 44);

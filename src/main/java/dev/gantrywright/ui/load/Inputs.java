@@ -14,6 +14,8 @@ import javafx.scene.layout.Priority;
 
 /** Labelled text fields of the Load stage. */
 final class Inputs {
+  private static final double WIDTH = 740;
+
   private Inputs() {}
 
   static TextField field(String id, String key) {
@@ -31,8 +33,9 @@ final class Inputs {
     box.getStyleClass().add("field-box");
     HBox.setHgrow(field, Priority.ALWAYS);
     HBox.setHgrow(box, Priority.ALWAYS);
-    box.setMaxWidth(620);
     HBox row = Pieces.row(10, label, box);
+    // With or without something beside its field a row ends where the others do.
+    row.setMaxWidth(WIDTH);
     row.getChildren().addAll(more);
     return row;
   }

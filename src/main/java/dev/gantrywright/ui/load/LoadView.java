@@ -20,6 +20,7 @@ import dev.gantrywright.ui.theme.SheetScroll;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -79,7 +80,10 @@ public final class LoadView extends SheetScroll implements Subscription {
     Optional<Loader> loader = desk.sheet().map(sheet -> sheet.loader());
     body.getChildren().clear();
     if (loader.isEmpty() || loader.get().medium() == null) {
-      body.getChildren().add(Pieces.paragraph(Texts.of("load.none"), "quiet"));
+      Button board =
+          Pieces.button(
+              "load-to-board", Texts.of("load.toBoard"), "act-second", () -> desk.goTo("board"));
+      body.getChildren().addAll(Pieces.paragraph(Texts.of("load.none"), "quiet"), board);
       return;
     }
     steps.show(loader.get(), taken);

@@ -42,12 +42,12 @@ final class NameCell extends ListCell<NameRow> {
       label.setPrefWidth(120);
       HBox.setHgrow(label, Priority.ALWAYS);
     }
-    place.setMinWidth(112);
-    place.setPrefWidth(124);
+    place.setMinWidth(104);
+    place.setPrefWidth(108);
     place.setTextOverrun(javafx.scene.control.OverrunStyle.LEADING_ELLIPSIS);
     for (Label label : new Label[] {percent, mine}) {
-      label.setMinWidth(66);
-      label.setPrefWidth(66);
+      label.setMinWidth(58);
+      label.setPrefWidth(58);
     }
     row = Pieces.row(10, sign, field, macro, without, place, percent, mine);
     row.setMinWidth(0);
@@ -60,7 +60,7 @@ final class NameCell extends ListCell<NameRow> {
   private void fit(double width) {
     place.setVisible(width >= NARROW);
     place.setManaged(width >= NARROW);
-    field.setPrefWidth(Math.min(230, Math.max(104, width * 0.29)));
+    field.setPrefWidth(Math.min(230, Math.max(104, width * 0.27)));
   }
 
   @Override

@@ -107,6 +107,7 @@ final class NameDetail extends VBox {
     if (named) {
       acts.getChildren()
           .add(act("names-line", "names.line", "plain", () -> printer.goToLine(row.path())));
+      acts.getChildren().get(acts.getChildren().size() - 1).getStyleClass().add("flush");
     }
     return acts;
   }

@@ -5,6 +5,7 @@ import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.theme.SheetScroll;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -26,9 +27,16 @@ public final class Bench extends VBox implements Subscription {
   /** Below this width the plan gives way to the part in hand. */
   private static final double NARROW = 960;
 
+  /** Of the stage beside a log that is pulled up: three fields with their labels, pixels. */
+  private static final double LEAST_STAGE = 120;
+
   private final Map<Stage, Supplier<? extends Node>> makers;
   private final Map<Stage, Node> made = new EnumMap<>(Stage.class);
   private final Region plan;
+  private final HBox middle;
+  private final LinePanel line;
+  private final List<Region> others;
+  private Node inHandBefore;
   private final SheetScroll place = new SheetScroll();
   private Stage stage = Stage.DESCRIBE;
 
@@ -38,11 +46,13 @@ public final class Bench extends VBox implements Subscription {
       Region folder,
       Region plan,
       Map<Stage, Supplier<? extends Node>> stages,
-      Region strip) {
+      LinePanel line) {
     this.plan = plan;
+    this.line = line;
+    this.others = List.of(header, route, folder);
     this.makers = stages;
     getStyleClass().add("bench");
-    HBox middle = new HBox(plan, place);
+    middle = new HBox(plan, place);
     HBox.setHgrow(place, Priority.ALWAYS);
     place.setMinSize(0, 0);
     // It takes the room that is left, so nobody need measure all that stands in it.
@@ -55,8 +65,63 @@ public final class Bench extends VBox implements Subscription {
     setMinWidth(0);
     middle.setMinHeight(0);
     VBox.setVgrow(middle, Priority.ALWAYS);
-    getChildren().addAll(header, route, folder, middle, strip);
+    getChildren().addAll(header, route, folder, middle, line);
     widthProperty().addListener((o, before, now) -> fit());
+    line.pulled().addListener((o, before, now) -> pulled(now));
+    line.heightProperty().addListener((o, before, now) -> share());
+    heightProperty().addListener((o, before, now) -> share());
+  }
+
+  /** Let down, the log gives the keyboard back to what had it. */
+  private void pulled(boolean up) {
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
+    if (up) {
+      inHandBefore = owner;
+      share();
+      return;
+    }
+    share();
+    boolean lost = owner == null || within(owner, line);
+    if (lost && inHandBefore != null && within(inHandBefore, this)) {
+      inHandBefore.requestFocus();
+    }
+    inHandBefore = null;
+  }
+
+  /**
+   * Where the window is too low for both, the log takes the stage's place until it is let down: what
+   * cannot be seen is not reached by the keyboard either.
+   */
+  private void share() {
+    double left = getHeight() - line.minHeight(getWidth());
+    for (Region each : others) {
+      left -= each.isManaged() ? each.prefHeight(getWidth()) : 0;
+    }
+    boolean over = line.pulled().get() && getHeight() > 0 && left < LEAST_STAGE;
+    if (over == middle.isManaged()) {
+      middle.setManaged(!over);
+      middle.setVisible(!over);
+      VBox.setVgrow(line, over ? Priority.ALWAYS : Priority.NEVER);
+    }
+  }
+
+  /** Lets the log down where it stands in the place of the stage, or has the keyboard. */
+  public boolean letLogDown() {
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
+    boolean asked = line.pulled().get() && (!middle.isManaged() || within(owner, line));
+    if (asked) {
+      line.pull();
+    }
+    return asked;
+  }
+
+  private static boolean within(Node node, Node holder) {
+    for (Node at = node; at != null; at = at.getParent()) {
+      if (at == holder) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Shows a stage; its view is made when it is first looked at. */

@@ -36,6 +36,7 @@ public final class KeyMap extends VBox {
           "zoom",
           "theme",
           "log",
+          "escape",
           "keys");
 
   private Button close;

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -28,8 +29,14 @@ import javafx.scene.layout.VBox;
 public final class LinePanel extends VBox implements Subscription {
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss.SSS");
 
-  /** Six rows, pixels. */
-  private static final double LEAST = 120;
+  /** Three rows, pixels. */
+  private static final double LEAST = 60;
+
+  /** Six rows: the log has them where the stage still has its own least beside them. */
+  private static final double FEW = 120;
+
+  /** Header, route, stage, strip and what stands below the log's rows, pixels. */
+  private static final double OTHERS = 396;
 
   /** Of the log in a window of {@link #SMALL} pixels; what a larger one has more is the log's. */
   private static final double USUAL = 190;
@@ -78,6 +85,9 @@ public final class LinePanel extends VBox implements Subscription {
             pane.note(),
             Pieces.paragraph(Texts.of("line.caution"), "small", "quiet"));
     log.getStyleClass().add("strip-log");
+    VBox.setVgrow(pane.list(), Priority.ALWAYS);
+    VBox.setVgrow(log, Priority.ALWAYS);
+    strip.follow(log.visibleProperty());
     showLog(false);
     getChildren().addAll(log, strip);
     sceneProperty().addListener((o, before, now) -> makeAhead());
@@ -96,9 +106,15 @@ public final class LinePanel extends VBox implements Subscription {
 
   /** Held as a minimum too: the stage would take the room for what it could show below. */
   private void fit(double height) {
-    double own = Math.max(LEAST, USUAL + height - SMALL);
+    double few = Math.min(FEW, height - OTHERS);
+    double own = Math.max(LEAST, Math.max(few, USUAL + height - SMALL));
     pane.list().setPrefHeight(own);
     pane.list().setMinHeight(own);
+  }
+
+  /** Whether the log stands above the strip. */
+  public ReadOnlyBooleanProperty pulled() {
+    return log.visibleProperty();
   }
 
   private static HBox boxed(TextField field, boolean grows) {
@@ -127,8 +143,8 @@ public final class LinePanel extends VBox implements Subscription {
   }
 
   private void showLog(boolean on) {
-    log.setVisible(on);
     log.setManaged(on);
+    log.setVisible(on);
   }
 
   private void standing(LinkStatus status) {

@@ -1,6 +1,7 @@
 package dev.gantrywright.ui.shell;
 
 import dev.gantrywright.ui.state.Texts;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -19,8 +20,9 @@ public final class LineStrip extends HBox {
 
   public LineStrip(Runnable pull) {
     getStyleClass().add("strip");
-    time.getStyleClass().addAll("mono", "quiet");
-    sent.getStyleClass().addAll("mono", "strong");
+    // In the mono face the points of a time or an address stand apart like words.
+    time.getStyleClass().add("quiet");
+    sent.getStyleClass().add("strong");
     received.getStyleClass().add("mono");
     figures.getStyleClass().addAll("quiet", "small");
     open.getStyleClass().add("plain");
@@ -43,6 +45,12 @@ public final class LineStrip extends HBox {
       each.setVisible(wide);
       each.setManaged(wide);
     }
+  }
+
+  /** Says what its button does now. */
+  void follow(ReadOnlyBooleanProperty pulled) {
+    pulled.addListener(
+        (o, before, now) -> open.setText(Texts.of(now ? "line.close" : "line.open")));
   }
 
   /** Nothing is connected. */

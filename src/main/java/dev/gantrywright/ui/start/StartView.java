@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.start;
 
+import dev.gantrywright.ui.draw.Mark;
 import dev.gantrywright.ui.state.PrinterCard;
 import dev.gantrywright.ui.state.Subscription;
 import dev.gantrywright.ui.state.Subscriptions;
@@ -45,6 +46,9 @@ public final class StartView extends VBox implements Subscription {
     Button folder =
         Pieces.button("start-folder", Texts.of("start.folder"), "act", acts::openFolder);
     trouble.setManaged(false);
+    trouble.setGraphic(Mark.ERROR.sign(12));
+    trouble.setGraphicTextGap(8);
+    trouble.setVisible(false);
     getChildren().addAll(heading(profile, folder), trouble, empty);
     subscriptions.add(workshop.printers().observe(this::show));
     subscriptions.add(workshop.trouble().observe(this::trouble));
@@ -66,6 +70,7 @@ public final class StartView extends VBox implements Subscription {
   private void trouble(String words) {
     trouble.setText(words);
     trouble.setManaged(!words.isEmpty());
+    trouble.setVisible(!words.isEmpty());
   }
 
   /** A window that opens knows no printer yet: search, list and comparing come with the first. */

@@ -42,7 +42,7 @@ final class DiffCell extends ListCell<DiffRow> {
   private final CodeLine after = new CodeLine("diff-added", "diff-added-mark");
   private final Label becomes = Pieces.label("→", "accent-text");
   private final Label cause = Pieces.label("", "small");
-  private final Label heading = Pieces.label("", "mono", "strong");
+  private final Label heading = Pieces.label("", "strong");
   private final Label note = Pieces.label("", "quiet", "small");
   private final Pane sides = new Sides();
   private final HBox headRow = Pieces.row(16, heading, note);
