@@ -7,11 +7,14 @@ import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Stage;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -79,7 +82,18 @@ class CutOffTest {
     open.run(() -> open.window().showStart());
     open.until(() -> open.window().scene().lookup("#start-search") != null);
     look("Printers", cut);
+    open.until(() -> boxes().size() > 1);
+    open.run(() -> boxes().subList(0, 2).forEach(CheckBox::fire));
+    open.run(() -> ((Button) open.window().scene().lookup("#start-compare")).fire());
+    open.until(() -> open.window().scene().lookup(".comparison") != null);
+    look("Comparison", cut);
     assertThat(cut).isEmpty();
+  }
+
+  private List<CheckBox> boxes() {
+    return open.window().scene().getRoot().lookupAll(".printer-row .check-box").stream()
+        .map(CheckBox.class::cast)
+        .toList();
   }
 
   /** The rows of a list are left out of the walk above; these hold what must be read whole. */

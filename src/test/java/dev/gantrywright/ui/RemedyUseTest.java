@@ -162,4 +162,14 @@ class RemedyUseTest {
     assertThat(desk.notes()).noneMatch(each -> each.key().equals(first.key()));
     assertThat(desk.profile().waivers().get(first.key()).reason()).isEqualTo("on purpose");
   }
+
+  /** The pages begin with their reason: without the note's own place nobody knows what of. */
+  @Test
+  void theRulesPageSaysWhatItSpeaksOf() throws Exception {
+    var note = open.on(() -> desk.notes().get(0));
+    open.run(() -> desk.page().set(java.util.Optional.of(note)));
+    open.until(() -> open.window().page().shown());
+    var title = (javafx.scene.control.Label) open.find("#rule-page .section").orElseThrow();
+    assertThat(title.getText()).isEqualTo(note.place() + " · " + note.id());
+  }
 }

@@ -57,7 +57,9 @@ public final class RulePage extends VBox {
     returnTo = getScene() == null ? null : getScene().getFocusOwner();
     Optional<String> page = page(note);
     text.getChildren().clear();
-    title.setText(page.map(PageText::title).orElse(note.place()));
+    // The pages begin with their reason: what they speak of is the note's own place.
+    String named = page.map(PageText::title).orElse("");
+    title.setText(named.isEmpty() ? note.place() + " · " + note.id() : named);
     for (PageText.Piece piece :
         page.map(PageText::pieces).orElseGet(() -> PageText.pieces(Texts.of("page.none")))) {
       text.getChildren().add(node(piece));
