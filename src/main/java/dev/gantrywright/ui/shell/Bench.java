@@ -89,8 +89,8 @@ public final class Bench extends VBox implements Subscription {
   }
 
   /**
-   * Where the window is too low for both, the log takes the stage's place until it is let down: what
-   * cannot be seen is not reached by the keyboard either.
+   * Where the window is too low for both, the log takes the stage's place until it is let down:
+   * what cannot be seen is not reached by the keyboard either.
    */
   private void share() {
     double left = getHeight() - line.minHeight(getWidth());
