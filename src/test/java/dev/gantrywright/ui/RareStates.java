@@ -13,8 +13,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 
 /**
  * States that a workshop seldom sees: very long names, very many findings, long work, a heat-up.
@@ -149,6 +153,34 @@ final class RareStates {
     at.shot("heat-up-done");
     StatePictures.run(() -> reveal("#record-pdf"));
     at.shot("heat-up-record");
+    at.close();
+  }
+
+  /** The serial log: what comes, a search in it, kept beside the profile, and scrolled back. */
+  void log() throws Exception {
+    at.open(true);
+    at.openPrinter(at.data.resolve("printers/heron.printer.json"));
+    StatePictures.run(() -> at.desk().stage().set(Stage.PROVE));
+    StatePictures.run(
+        () -> at.desk().link().connect(at.desk().profile(), new PortAddress.Practice(""), 20));
+    StatePictures.until(() -> at.desk().link().live().get().fresh());
+    StatePictures.run(() -> at.press("#line-open"));
+    StatePictures.until(() -> at.desk().link().logged() > 60);
+    at.shot("log");
+    StatePictures.run(() -> at.press("#line-save"));
+    StatePictures.until(
+        () -> ((Labeled) at.window.scene().lookup("#line-note")).getText().contains(".log"));
+    StatePictures.run(
+        () -> ((TextField) at.window.scene().lookup("#line-search")).setText("z_min"));
+    at.shot("log-kept");
+    StatePictures.run(
+        () -> {
+          ListView<?> list = (ListView<?>) at.window.scene().lookup("#line-log");
+          list.requestFocus();
+          list.fireEvent(
+              new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.HOME, false, false, false, false));
+        });
+    at.shot("log-back");
     at.close();
   }
 

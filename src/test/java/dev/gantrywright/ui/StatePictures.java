@@ -67,6 +67,10 @@ public final class StatePictures {
   }
 
   private void take() throws Exception {
+    if (Boolean.getBoolean("states.log")) {
+      new RareStates(this).log();
+      return;
+    }
     if (Boolean.getBoolean("states.rare")) {
       rare();
       return;
@@ -86,6 +90,7 @@ public final class StatePictures {
     rare.manyFindings();
     rare.longFolder();
     rare.heatUp();
+    rare.log();
   }
 
   private void empty() throws Exception {
