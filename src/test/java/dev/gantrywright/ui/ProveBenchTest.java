@@ -23,10 +23,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Touch test, stored settings and steps/mm at the practice board, and the stop from any stage. */
 class ProveBenchTest {
+  private static final long HELD_NANOS = 500_000_000L;
+
   @TempDir Path data;
   private OpenWindow open;
   private PrinterDesk desk;
   private final Map<String, Boolean> atRest = new HashMap<>();
+  private long seen;
 
   @BeforeEach
   void open() throws Exception {
@@ -80,7 +83,8 @@ class ProveBenchTest {
 
   /**
    * Presses what is asked for, and lets go when that is seen. It acts with the readings, as a hand
-   * does: the touch test has a hand's patience, which a test on a busy machine may exceed.
+   * does: the touch test has a hand's patience, which a test on a busy machine may exceed. A press
+   * as short as the time between two readings would be a bounce.
    */
   private void hand(Live live, List<String> pressed) {
     for (String end : Endstops.fitted(desk.profile())) {
@@ -89,7 +93,11 @@ class ProveBenchTest {
         pressed.add(end);
         desk.link().touch(end, true);
       } else if (desk.link().touched().get().contains(end) && triggered != atRest.get(end)) {
-        desk.link().touch(end, false);
+        seen = seen == 0 ? System.nanoTime() : seen;
+        if (System.nanoTime() - seen > HELD_NANOS) {
+          desk.link().touch(end, false);
+          seen = 0;
+        }
       } else {
         atRest.put(end, triggered);
       }
