@@ -60,6 +60,8 @@ final class TraceBenchmark {
     stage.show();
     Thread feeder = new Thread(() -> feed(trace), "feeder");
     feeder.setDaemon(true);
+    // As the program does when a printer was opened: there is no trace before that.
+    new Thread(Tenure::settle, "tenure").start();
     feeder.start();
     after(WARM_UP, meter::begin);
     after(
