@@ -8,6 +8,7 @@ import dev.gantrywright.ui.state.PrinterDesk;
 import java.nio.file.Path;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -39,6 +40,18 @@ class DescribeUseTest {
 
   private boolean noted(String path) {
     return desk.notes().stream().map(MarginNote::path).anyMatch(path::equals);
+  }
+
+  @Test
+  void theHelpOnADriverTellsWhatItsDataSheetWarnsOf() throws Exception {
+    open.click("#part-axes-x");
+    open.click("#edit-axes-x-driver-ic");
+    open.until(() -> helpHolds("MS1 and MS2 are the UART address") && helpHolds("data sheet rev"));
+  }
+
+  private boolean helpHolds(String words) {
+    return open.window().scene().getRoot().lookupAll(".help-card .label").stream()
+        .anyMatch(label -> ((Labeled) label).getText().contains(words));
   }
 
   @Test

@@ -3,6 +3,7 @@ package dev.gantrywright.ui.describe;
 import dev.gantrywright.catalog.Catalog;
 import dev.gantrywright.machine.BoardSheet;
 import dev.gantrywright.ui.quantity.Shown;
+import dev.gantrywright.ui.state.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,17 @@ public final class CatalogPickers implements Pickers {
       case "port", "secondPort" -> ports();
       default -> List.of();
     };
+  }
+
+  @Override
+  public Optional<String> toMind(String path, String value) {
+    if (!path.endsWith(".driver.ic")) {
+      return Optional.empty();
+    }
+    return catalog
+        .driver(value)
+        .filter(driver -> !driver.caution().isEmpty())
+        .map(driver -> Texts.of("help.part", driver.ic(), driver.caution(), driver.source()));
   }
 
   private List<PickerChoice> mcus() {

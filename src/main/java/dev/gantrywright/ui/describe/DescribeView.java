@@ -1,5 +1,6 @@
 package dev.gantrywright.ui.describe;
 
+import dev.gantrywright.machine.ProfileValues;
 import dev.gantrywright.ui.quantity.TypedNumber;
 import dev.gantrywright.ui.quantity.Units;
 import dev.gantrywright.ui.state.MarginNote;
@@ -14,6 +15,7 @@ import javafx.beans.value.ChangeListener;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import tools.jackson.databind.JsonNode;
 
 /** The Describe stage: the part in hand with its notes in the margin. */
 public final class DescribeView extends SheetScroll implements Subscription {
@@ -78,11 +80,15 @@ public final class DescribeView extends SheetScroll implements Subscription {
   private void help(Node owner) {
     for (Node node = owner; node != null; node = node.getParent()) {
       if (node instanceof FieldRow row) {
-        sheet.help(row);
+        sheet.help(row, pickers.toMind(row.path(), value(row.path())));
         reveal(row);
         return;
       }
     }
+  }
+
+  private String value(String path) {
+    return ProfileValues.get(desk.profile(), path).map(JsonNode::asString).orElse("");
   }
 
   /** Scrolls no further than it takes to see the whole row that has the keyboard. */

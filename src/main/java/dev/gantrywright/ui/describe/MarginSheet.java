@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.WeakHashMap;
 import java.util.function.Function;
 import javafx.geometry.Bounds;
@@ -139,15 +140,19 @@ public final class MarginSheet extends Region {
     }
   }
 
-  /** Help on the field that has the keyboard stands in the margin too. */
-  void help(FieldRow row) {
+  /**
+   * Help on the field that has the keyboard stands in the margin too.
+   *
+   * @param toMind what the catalogue says of the part that stands in it
+   */
+  void help(FieldRow row, Optional<String> toMind) {
     String path = row == null ? "" : row.path();
     if (path.equals(helpPath)) {
       return;
     }
     getChildren().remove(help);
     helpPath = path;
-    help = row == null ? null : new HelpCard(row.field());
+    help = row == null ? null : new HelpCard(row.field(), toMind);
     if (help != null) {
       getChildren().add(help);
     }
