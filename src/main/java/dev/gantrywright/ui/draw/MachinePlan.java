@@ -11,6 +11,9 @@ import javafx.scene.layout.Region;
  * outline beside it does the same for keys and screen readers.
  */
 public final class MachinePlan extends Region {
+  /** In less height the words of two views would run into each other: that from above stays. */
+  private static final double LEAST_FOR_BOTH = 290;
+
   private final Sketch sketch = new Sketch();
   private final MarkLayer marks = new MarkLayer();
   private final Consumer<String> open;
@@ -63,7 +66,11 @@ public final class MachinePlan extends Region {
     sketch.clear();
     marks.clear();
     PlanParts parts = new PlanParts(sketch, content, marks, open);
-    both(parts);
+    if (drawnHeight < LEAST_FOR_BOTH) {
+      above(parts, Math.min(drawnHeight, drawnWidth - 44));
+    } else {
+      both(parts);
+    }
     marks.show(content.marks());
   }
 
@@ -72,11 +79,15 @@ public final class MachinePlan extends Region {
     double sideHeight = Math.min(width * 0.58, getHeight() * 0.36);
     // Never taller than the width can fill: the two views stay together.
     double topHeight = Math.min(getHeight() - sideHeight - 18, width - 44);
-    if (content.profile().kinematics() == Kinematics.DELTA) {
-      new DeltaFromAbove(parts).draw(0, 0, width, topHeight);
-    } else {
-      new FrameFromAbove(parts).draw(0, 0, width, topHeight);
-    }
+    above(parts, topHeight);
     new FrameFromSide(parts).draw(0, topHeight + 18, width, sideHeight);
+  }
+
+  private void above(PlanParts parts, double height) {
+    if (content.profile().kinematics() == Kinematics.DELTA) {
+      new DeltaFromAbove(parts).draw(0, 0, getWidth(), height);
+    } else {
+      new FrameFromAbove(parts).draw(0, 0, getWidth(), height);
+    }
   }
 }

@@ -46,7 +46,7 @@ final class LogPane implements AutoCloseable {
   private final RowList rows = new RowList();
   private final ListView<String> list = new ListView<>(rows);
   private final TextField search = new TextField();
-  private final Label note = Pieces.label("", "small", "quiet");
+  private final Label note = Pieces.paragraph("", "small", "quiet");
   private final Button save;
   private final LogSaving saving;
   private final Timeline follow;
@@ -89,7 +89,8 @@ final class LogPane implements AutoCloseable {
     search.setAccessibleText(Texts.of("line.search"));
     search.textProperty().addListener((o, before, now) -> restart());
     note.setId("line-note");
-    note.setMinWidth(0);
+    // Room only while there is something to say.
+    note.managedProperty().bind(note.textProperty().isNotEmpty());
     follow = new Timeline(new KeyFrame(Duration.millis(100), tick -> follow()));
     follow.setCycleCount(Timeline.INDEFINITE);
     subscriptions.add(
