@@ -14,7 +14,11 @@ import javafx.scene.Scene;
 final class PulseMeter {
   private static final double LONG = 16;
 
+  /** Two beats. */
+  private static final double LATE = 33.3;
+
   private final List<String> overlong = new ArrayList<>();
+  private final List<String> late = new ArrayList<>();
   private final List<Double> work = new ArrayList<>();
   private final List<Double> ofProcessor = new ArrayList<>();
   private final List<Double> apart = new ArrayList<>();
@@ -37,6 +41,7 @@ final class PulseMeter {
           @Override
           public void handle(long now) {
             begun = System.nanoTime();
+            late();
             processorBefore = KeystrokeParts.processor();
             collectedBefore = KeystrokeParts.collected();
             loadedBefore = loaded();
@@ -76,6 +81,23 @@ final class PulseMeter {
         });
   }
 
+  /** What kept the pulse that begins now from coming a beat earlier. */
+  private void late() {
+    double ms = (begun - before) / 1e6;
+    if (running && before != 0 && core != null && ms > LATE) {
+      late.add(
+          String.format(
+              "%.0f ms after the one before, %.1f s after the beginning: of processor %.0f, waiting"
+                  + " for a core %.0f, of garbage collection %d; %d classes loaded",
+              ms,
+              (begun - since) / 1e9,
+              (KeystrokeParts.processor() - processorBefore) / 1e6,
+              (core.nanos() - waitedBefore) / 1e6,
+              KeystrokeParts.collected() - collectedBefore,
+              loaded() - loadedBefore));
+    }
+  }
+
   /** From now on pulses count. */
   void begin() {
     running = true;
@@ -98,7 +120,7 @@ final class PulseMeter {
     Figures.report("pulses with more than 16 ms of work", overlong.size());
     Figures.report("of them without the waiting for a core", longOfItself);
     overlong.forEach(each -> System.out.println("  " + each));
-    Figures.report(
-        "pulses that came a whole beat late", apart.stream().filter(a -> a > 33.3).count());
+    Figures.report("pulses that came a whole beat late", late.size());
+    late.forEach(each -> System.out.println("  " + each));
   }
 }
