@@ -10,6 +10,7 @@ import dev.gantrywright.ui.state.BuildState;
 import dev.gantrywright.ui.state.PlaceNames;
 import dev.gantrywright.ui.state.PrinterDesk;
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.CodeCell;
 import dev.gantrywright.ui.theme.Pieces;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -19,7 +20,6 @@ import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
@@ -66,7 +66,7 @@ final class BuildRunBox extends VBox {
     progress.setPrefWidth(180);
     progress.setAccessibleText(Texts.of("build.running"));
     output.setFixedCellSize(19);
-    output.setCellFactory(view -> new Row());
+    output.setCellFactory(view -> new CodeCell());
     output.setAccessibleText(Texts.of("build.output"));
     output.setId("build-output");
     output.getStyleClass().add("sheet-list");
@@ -155,17 +155,5 @@ final class BuildRunBox extends VBox {
                         Pieces.button(
                             "build-tie", PlaceNames.field(path), "plain", () -> desk.goTo(path))));
     return row;
-  }
-
-  private static final class Row extends ListCell<String> {
-    Row() {
-      getStyleClass().addAll("mono", "code");
-    }
-
-    @Override
-    protected void updateItem(String line, boolean empty) {
-      super.updateItem(line, empty);
-      setText(empty ? null : line);
-    }
   }
 }

@@ -8,9 +8,9 @@ import dev.gantrywright.ui.state.LogRows;
 import dev.gantrywright.ui.state.LogSaving;
 import dev.gantrywright.ui.state.Subscriptions;
 import dev.gantrywright.ui.state.Texts;
+import dev.gantrywright.ui.theme.CodeCell;
 import dev.gantrywright.ui.theme.Pieces;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
@@ -19,7 +19,6 @@ import javafx.animation.Timeline;
 import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.skin.VirtualFlow;
@@ -77,7 +76,7 @@ final class LogPane implements AutoCloseable {
             (asked, failed) -> trouble = String.valueOf(failed.getMessage()));
     save = Pieces.button("line-save", Texts.of("line.save"), "act-second", this::save);
     list.setFixedCellSize(ROW);
-    list.setCellFactory(made -> new Row());
+    list.setCellFactory(made -> new CodeCell());
     list.setId("line-log");
     list.setAccessibleText(Texts.of("line.log"));
     list.getStyleClass().add("sheet-list");
@@ -145,10 +144,7 @@ final class LogPane implements AutoCloseable {
   private void follow() {
     ByteLog log = link.log().orElse(null);
     save.setDisable(!saving.busy().get() && (log == null || log.entries() == 0));
-    if (!open) {
-      return;
-    }
-    if (log == null) {
+    if (!open || log == null) {
       return;
     }
     if (log != followed || follower == null) {
@@ -208,14 +204,11 @@ final class LogPane implements AutoCloseable {
   private void save() {
     Optional<Path> file = profile.get();
     Optional<ByteLog> log = link.log();
-    if (file.isPresent() && log.isPresent()) {
+    if (file.isEmpty()) {
+      saving.said().set(Texts.of("line.noFile"));
+    } else if (log.isPresent()) {
       saving.keep(file.get(), log.get());
     }
-  }
-
-  /** The rows as they stand, for tests and copying. */
-  List<String> rows() {
-    return List.copyOf(rows);
   }
 
   @Override
@@ -224,17 +217,5 @@ final class LogPane implements AutoCloseable {
     ahead.done();
     reading.forget();
     subscriptions.close();
-  }
-
-  private static final class Row extends ListCell<String> {
-    Row() {
-      getStyleClass().addAll("mono", "code");
-    }
-
-    @Override
-    protected void updateItem(String line, boolean empty) {
-      super.updateItem(line, empty);
-      setText(empty ? null : line);
-    }
   }
 }
