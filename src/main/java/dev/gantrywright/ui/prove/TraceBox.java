@@ -130,7 +130,8 @@ public final class TraceBox extends VBox implements Subscription {
     if (!up) {
       look.rest();
     }
-    boolean any = up || look.trace().count() > 0;
+    // A line that never opened has nothing to trace.
+    boolean any = !ends.isEmpty() && (up || look.trace().count() > 0);
     setVisible(any);
     setManaged(any);
     hold.setDisable(!up);
